@@ -96,7 +96,7 @@ export interface Stock {
   readonly id: string;
   readonly code: string;
   readonly name: Readonly<Partial<Record<Lang, string>>>;
-  /** Several materials = premix or dry blend; shares sum exactly to the whole. */
+  /** The first part is what the stock is for, the others carry it. Several = premix or dry blend; shares sum exactly to the whole. */
   readonly parts: readonly { readonly materialId: string; readonly sharePpm: SharePpm }[];
   readonly addedTo: AddedTo;
   /** Absent: in a boat under the rulebook's boat limit, else in the vessel. */

@@ -18,20 +18,29 @@ const wholePpm = wholeUnit('SharePpm');
 export type FactorPpm = Unit<'FactorPpm'>;
 export const factorPpm: (value: number) => FactorPpm = wholeUnit('FactorPpm');
 
-/** An exact share of a jar: share of stock × share in stock × share in material, whole = 10^18. */
-export type ShareE18 = BigUnit<'ShareE18'>;
+/**
+ * An exact part of a mixture, in a grain that the mixture's own `whole` gives: share = part / whole.
+ * Plans and weighed jars have different wholes, so a part never travels without its whole.
+ */
+export type Part = BigUnit<'Part'>;
 
-export const WHOLE_E18 = 10n ** 18n;
-
-export function shareE18(value: bigint): ShareE18 {
-  invariant(value >= 0n, `ShareE18 must not be negative: ${value}`);
-  return value as ShareE18;
+export function part(value: bigint): Part {
+  invariant(value >= 0n, `a part must not be negative: ${value}`);
+  return value as Part;
 }
 
-export const addShareE18 = (a: ShareE18, b: ShareE18): ShareE18 => shareE18(a + b);
+export const addParts = (a: Part, b: Part): Part => part(a + b);
 
-/** A whole-ppm share as an exact share. */
-export const exactShare = (share: SharePpm): ShareE18 => shareE18(BigInt(share) * 10n ** 12n);
+export const sumParts = (parts: Iterable<Part>): Part => part([...parts].reduce((sum, one) => sum + one, 0n));
 
-/** For people only: an exact share as a double in ppm. Never compare with it. */
-export const shareE18ToPpm = (share: ShareE18): number => Number(share) / 1e12;
+/** part / whole > limit, exactly. */
+export const exceedsPpm = (found: Part, whole: Part, limitPpm: number): boolean => found * BigInt(WHOLE_PPM) > BigInt(limitPpm) * whole;
+
+/** part / whole < limit, exactly. */
+export const belowPpm = (found: Part, whole: Part, limitPpm: number): boolean => found * BigInt(WHOLE_PPM) < BigInt(limitPpm) * whole;
+
+/** For people only: a part in ppm as a double. Never compare with it. */
+export const partToPpm = (found: Part, whole: Part): number => {
+  const scaled = (found * 10n ** 18n) / whole;
+  return Number(scaled) / 1e12;
+};
