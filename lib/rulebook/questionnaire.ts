@@ -50,10 +50,10 @@ export interface PersonCap {
   readonly maxPpm: SharePpm;
 }
 
-/** What happens when a customer avoids a tag that is handled open at the same bench. */
+/** What happens when a customer avoids a tag that is handled open at the same bench. A tag without a row acts as "ask staff". */
 export interface CrossContact {
   readonly tag: AvoidTag;
-  readonly policy: { readonly kind: 'caution'; readonly cautionId: string } | { readonly kind: 'ask-staff' };
+  readonly policy: { readonly kind: 'caution'; readonly cautionId: string } | { readonly kind: 'ask-staff' } | { readonly kind: 'none'; readonly reason: string };
 }
 
 export type CautionPlace = 'kiosk' | 'card' | 'label' | 'bench';
