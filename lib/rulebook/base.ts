@@ -1,6 +1,7 @@
 // The approved cream and what it tolerates. It is delivered in two parts, cream and wetting oil, in a fixed ratio.
 import type { DensityMgPerMl, LoadUnits } from '../units/material-property.ts';
 import type { FactorPpm, SharePpm } from '../units/share.ts';
+import type { MoneyMinor } from '../units/money.ts';
 import type { AcidityTable, PhWindow } from './material.ts';
 
 /** What the base tolerates at most, over the whole jar. */
@@ -73,6 +74,13 @@ export interface HouseRules {
   /** One approved correction of the pH at the bench, if any. */
   readonly phCorrection?: { readonly stockId: string; readonly maxSharePpm: SharePpm };
   readonly mayGrow: boolean;
+  readonly ranking: RankingSteps;
+}
+
+/** Irritancy and price enter the ranking of masks in steps, rounded up, so that ties stay ties. */
+export interface RankingSteps {
+  readonly irritancyStepUnits: LoadUnits;
+  readonly priceStepMinor: MoneyMinor;
 }
 
 /** Tolerances of a line, as shares of its exact mass. */

@@ -1,5 +1,5 @@
 // A variant is what is permitted, priced and counted; a plan is one way to weigh it.
-import { compareBy, compareText } from '../base/compare.ts';
+import { compareBy } from '../base/compare.ts';
 import type { SharePpm } from '../units/share.ts';
 
 export interface ChosenActive {
@@ -39,5 +39,3 @@ export function variantKey(variant: Variant): string {
   const actives = orderVariant(variant).actives.map((chosen) => `${chosen.activeId}@${chosen.levelPpm}`);
   return `${variant.shadeId}|${actives.join('+')}`;
 }
-
-export const compareVariantKeys = (a: Variant, b: Variant): number => compareText(variantKey(a), variantKey(b));
