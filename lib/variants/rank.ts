@@ -20,6 +20,7 @@ export function scoreOf(book: Book, variant: Variant, wishes: Person['wishes']):
 export interface Ranked extends Permitted {
   readonly score: number;
   readonly rank: number;
+  readonly priceStepsCount: number;
   readonly codeKey: string;
 }
 
@@ -42,7 +43,7 @@ export function rankAll(book: Book, permitted: readonly Permitted[], wishes: Per
     const byIrritancy = byActives * irritancyRoom + (irritancyRoom - 1 - one.irritancyStepsCount);
     const rank = byIrritancy * priceRoom + (priceRoom - 1 - priceSteps(one));
     invariant(Number.isSafeInteger(rank), 'rank leaves the range of whole doubles: coarsen the ranking steps');
-    return { ...one, score, rank, codeKey: codeKey(book, one.variant) };
+    return { ...one, score, rank, priceStepsCount: priceSteps(one), codeKey: codeKey(book, one.variant) };
   });
 }
 
@@ -54,7 +55,7 @@ export function mildestFirst(a: Ranked, b: Ranked): number {
     a.irritancyStepsCount - b.irritancyStepsCount ||
     b.score - a.score ||
     a.variant.actives.length - b.variant.actives.length ||
-    a.additionsPriceMinor - b.additionsPriceMinor ||
+    a.priceStepsCount - b.priceStepsCount ||
     compareText(a.codeKey, b.codeKey)
   );
 }
