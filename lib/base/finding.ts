@@ -42,6 +42,7 @@ export interface FindingFacts {
   'ph-too-low': { windowOf: string; minPhX100: number; predictedPhX100: number | null };
   'ph-too-high': { windowOf: string; maxPhX100: number; predictedPhX100: number | null };
   'ph-outside-table': { atPhX100: number };
+  'acidity-missing': { stockId: string };
   // 9 preservation
   'preservative-too-low': { substanceId: string; foundPpm: number; minPpm: number };
   'preservative-ph': { substanceId: string; minPhX100: number; maxPhX100: number };
@@ -117,6 +118,7 @@ export const FINDING_CODES = {
   'ph-too-low': entry(8, 'customer'),
   'ph-too-high': entry(8, 'customer'),
   'ph-outside-table': entry(8, 'formulator', 'undecided'),
+  'acidity-missing': entry(8, 'formulator', 'undecided'),
   'preservative-too-low': entry(9, 'formulator'),
   'preservative-ph': entry(9, 'formulator'),
   'preservative-undissociated': entry(9, 'formulator'),
