@@ -1,0 +1,62 @@
+// Runs one command: quietly (its lines are kept and shown only when it fails) or with the terminal handed to it.
+import { spawn } from 'node:child_process';
+import { constants } from 'node:os';
+import { Stop } from './stop.mjs';
+
+const TAIL_LINES = 25;
+
+/**
+ * Runs a command to its end without printing its output.
+ * @param {string} file @param {readonly string[]} args
+ * @param {{ cwd: string, env: NodeJS.ProcessEnv, failure: string }} options `failure` is the sentence shown when it fails
+ * @returns {Promise<string>} what it printed
+ */
+export function runQuietly(file, args, { cwd, env, failure }) {
+  return new Promise((resolve, reject) => {
+    const child = spawn(file, args, { cwd, env, stdio: ['ignore', 'pipe', 'pipe'] });
+    let text = '';
+    const keep = (chunk) => {
+      text += chunk;
+    };
+    child.stdout.setEncoding('utf8').on('data', keep);
+    child.stderr.setEncoding('utf8').on('data', keep);
+    const release = passSignalsTo(child);
+    const fail = (reason) => reject(new Stop(failure, { command: [file, ...args].join(' '), tail: [...lastLines(text), reason] }));
+    child.once('error', (error) => fail(error.message));
+    child.once('close', (code, signal) => {
+      release();
+      if (code === 0) resolve(text);
+      else fail(signal ? `ended by ${signal}` : `exit code ${code}`);
+    });
+  });
+}
+
+/** A signal to the launcher is meant for what it runs; gives the function that ends this. */
+function passSignalsTo(child) {
+  const signals = ['SIGINT', 'SIGTERM', 'SIGHUP'];
+  const passOn = (signal) => child.kill(signal);
+  for (const signal of signals) process.on(signal, passOn);
+  return () => {
+    for (const signal of signals) process.off(signal, passOn);
+  };
+}
+
+/** @param {string} text */
+export const lastLines = (text) => text.trimEnd().split('\n').filter(Boolean).slice(-TAIL_LINES);
+
+/**
+ * Hands the terminal to a command and gives its exit code. Signals are passed on, so that it can end in its own way.
+ * @param {string} file @param {readonly string[]} args @param {{ cwd: string, env: NodeJS.ProcessEnv }} options
+ * @returns {Promise<number>}
+ */
+export function handOver(file, args, { cwd, env }) {
+  return new Promise((resolve, reject) => {
+    const child = spawn(file, args, { cwd, env, stdio: 'inherit' });
+    const release = passSignalsTo(child);
+    child.once('error', (error) => reject(new Stop('A program could not be started.', { command: file, tail: [error.message] })));
+    child.once('close', (code, signal) => {
+      release();
+      resolve(code ?? 128 + (signal ? constants.signals[signal] : 0));
+    });
+  });
+}

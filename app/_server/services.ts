@@ -1,0 +1,40 @@
+// What every flow is given: the database, one clock, one maker of ids, one hash. Opened once per process, on the first request.
+import { createHash } from 'node:crypto';
+import type { ShopDb } from '#db/open.ts';
+import { openShopDb, shopFile } from '#db/open.ts';
+import type { InstantMs } from '#lib/units/time.ts';
+import type { ServerContext } from './server-context.ts';
+import { serverContext } from './server-context.ts';
+
+export type Services = {
+  readonly db: ShopDb;
+  readonly dataDir: string;
+  readonly now: () => InstantMs;
+  readonly newId: () => string;
+  /** SHA-256 as lower-case hex. */
+  readonly sha256: (bytes: string | Uint8Array) => string;
+};
+
+export const sha256 = (bytes: string | Uint8Array): string => createHash('sha256').update(bytes).digest('hex');
+
+/** Opens the shop's file. Whoever calls this closes `db`. */
+export const openServices = ({ dataDir, now, newId }: Pick<ServerContext, 'dataDir' | 'now' | 'newId'>): Services => ({
+  db: openShopDb(shopFile(dataDir)),
+  dataDir,
+  now,
+  newId,
+  sha256,
+});
+
+const KEY = Symbol.for('jarwright.services');
+const shared = globalThis as { [KEY]?: Services };
+
+/** The services of this server process; its pages and its handlers are bundled apart and share them through globalThis. */
+export function services(): Services {
+  if (shared[KEY]) return shared[KEY];
+  const context = serverContext();
+  const opened = openServices(context);
+  context.onClose(() => opened.db.close());
+  shared[KEY] = opened;
+  return opened;
+}

@@ -1,0 +1,11 @@
+// One demo shop for all journeys. It must end in good order and have said nothing on stderr: a fault that no journey noticed is one.
+import { startShop } from './start-shop.ts';
+
+export default async function globalSetup(): Promise<() => Promise<void>> {
+  const shop = await startShop();
+  process.env.JARWRIGHT_SHOP_URL = shop.url;
+  return async () => {
+    const { code, stderr } = await shop.stop();
+    if (code !== 0 || stderr !== '') throw new Error(`the shop of the journeys ended with ${code} and said:\n${stderr}`);
+  };
+}
