@@ -1,6 +1,7 @@
 // A dull base and house: water, oil and one preservative, with room for everything that a test adds.
 import type { Base, HouseRules } from '#lib/rulebook/base.ts';
 import { densityMgPerMl, loadUnits } from '#lib/units/material-property.ts';
+import { moneyMinor } from '#lib/units/money.ts';
 import { factorPpm, sharePpm, WHOLE_PPM } from '#lib/units/share.ts';
 import { anAcidityTable, aWindow, parts } from './a-material.ts';
 
@@ -71,6 +72,7 @@ export function aHouse(overrides: Partial<HouseRules> = {}): HouseRules {
     minRemainingLifeDays: 30,
     openedLabelMonths: 6,
     mayGrow: true,
+    ranking: { irritancyStepUnits: loadUnits(1000), priceStepMinor: moneyMinor(50) },
     ...overrides,
   };
 }
