@@ -1,7 +1,8 @@
 // Check 3: every two materials that meet in the jar, carriers and base parts included. What nobody judged acts as never.
 import type { Finding } from '../base/finding.ts';
 import { finding } from '../base/finding.ts';
-import { phMayTouch } from '../chemistry/ph-check.ts';
+import type { JarPh } from '../chemistry/jar-ph.ts';
+import { mayLieOutside } from '../chemistry/jar-ph.ts';
 import type { Composition } from '../composition/compose.ts';
 import { materialPart } from '../composition/compose.ts';
 import type { Book } from '../rulebook/book.ts';
@@ -15,7 +16,7 @@ export interface PairCheck {
   readonly cautions: readonly CautionOwed[];
 }
 
-export function checkPairs(book: Book, jar: Composition): PairCheck {
+export function checkPairs(book: Book, jar: Composition, jarPh: JarPh): PairCheck {
   const findings: Finding[] = [];
   const cautions: CautionOwed[] = [];
   for (const [a, b] of meetings(jar)) {
@@ -23,7 +24,7 @@ export function checkPairs(book: Book, jar: Composition): PairCheck {
     if (rulings === 'judged-with-the-base') continue;
     if (rulings.length === 0) findings.push(finding('pair-not-judged', 'pairs', { firstMaterialId: a, secondMaterialId: b }));
     for (const ruling of rulings) {
-      findings.push(...rulingFindings(book, jar, ruling));
+      findings.push(...rulingFindings(jar, jarPh, ruling));
       if (ruling.verdict === 'caution' && ruling.cautionId) cautions.push({ cautionId: ruling.cautionId, ruleId: ruling.ruleId });
     }
   }
@@ -36,14 +37,13 @@ function meetings(jar: Composition): readonly (readonly [string, string])[] {
   return ids.flatMap((a, index) => ids.slice(index + 1).map((b) => [a, b] as const));
 }
 
-function rulingFindings(book: Book, jar: Composition, ruling: PairRuling): readonly Finding[] {
+function rulingFindings(jar: Composition, jarPh: JarPh, ruling: PairRuling): readonly Finding[] {
   const { ruleId, firstMaterialId, secondMaterialId } = ruling;
   if (ruling.verdict === 'never') return [finding('pair-never', ruleId, { firstMaterialId, secondMaterialId })];
-  return ruling.verdict === 'limit' && ruling.limit ? limitFindings(book, jar, ruling) : [];
+  return ruling.verdict === 'limit' && ruling.limit ? limitFindings(jar, jarPh, ruling) : [];
 }
 
-/** The limits of a judged pair; asked again of the jar as weighed. */
-export function limitFindings(book: Book, jar: Composition, ruling: PairRuling): readonly Finding[] {
+function limitFindings(jar: Composition, jarPh: JarPh, ruling: PairRuling): readonly Finding[] {
   const { ruleId, firstMaterialId, secondMaterialId, limit = {} } = ruling;
   const pair = { firstMaterialId, secondMaterialId };
   const first = materialPart(jar, firstMaterialId);
@@ -53,11 +53,10 @@ export function limitFindings(book: Book, jar: Composition, ruling: PairRuling):
       ? [finding(code, ruleId, { ...pair, foundPpm: partToPpm(found, jar.whole), maxPpm })]
       : [];
   const { minPhX100 = null, maxPhX100 = null } = limit;
-  const asksPh = minPhX100 !== null || maxPhX100 !== null;
-  return [
+    return [
     ...over('pair-limit-sum', addParts(first, second), limit.maxSumPpm),
     ...over('pair-limit-first', first, limit.maxFirstPpm),
     ...over('pair-limit-second', second, limit.maxSecondPpm),
-    ...(asksPh && phMayTouch(book, jar, minPhX100, maxPhX100) ? [finding('pair-limit-ph', ruleId, { ...pair, minPhX100, maxPhX100 })] : []),
+    ...(mayLieOutside(jarPh, minPhX100, maxPhX100) ? [finding('pair-limit-ph', ruleId, { ...pair, minPhX100, maxPhX100 })] : []),
   ];
 }

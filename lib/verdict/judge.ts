@@ -1,8 +1,11 @@
 // The definition of what is permitted. Whatever a search, a screen or a card offers has passed through here first.
+import { compareText } from '../base/compare.ts';
 import type { Finding } from '../base/finding.ts';
 import { FINDING_CODES, finding } from '../base/finding.ts';
 import { checkCaps } from '../chemistry/caps.ts';
-import { checkPh, predictPh } from '../chemistry/ph-check.ts';
+import type { JarPh } from '../chemistry/jar-ph.ts';
+import { measuredJarPh, predictedJarPh, shownPhX100 } from '../chemistry/jar-ph.ts';
+import { checkPh } from '../chemistry/ph-check.ts';
 import { checkPreservation } from '../chemistry/preservation.ts';
 import { checkSolubility } from '../chemistry/solubility.ts';
 import { checkWetting } from '../chemistry/wetting.ts';
@@ -14,9 +17,11 @@ import { checkLaw, lawCautions } from '../law/limits.ts';
 import type { Book } from '../rulebook/book.ts';
 import { need } from '../rulebook/book.ts';
 import type { ChosenActive, Plan, Variant } from '../rulebook/variant.ts';
+import type { PhX100 } from '../units/chemistry.ts';
 import { exceedsPpm, partToPpm } from '../units/share.ts';
 import { checkApproval } from './check-approval.ts';
 import { checkClasses } from './check-classes.ts';
+import type { PairCheck } from './check-pairs.ts';
 import { checkPairs } from './check-pairs.ts';
 import { checkPerson, crossContactCautions } from './check-person.ts';
 import { checkStructure } from './check-structure.ts';
@@ -30,35 +35,74 @@ import { areaFactorOf } from './verdict.ts';
  */
 export function judge(book: Book, plan: Plan, context: JudgeContext): Verdict {
   const broken = checkStructure(book, plan.variant, plan.adjuster);
-  if (broken.length > 0) return verdictOf(broken, [], null);
+  if (broken.length > 0) return refusedFor(broken);
   const jar = composePlan(book, plan);
-  const pairs = checkPairs(book, jar);
-  const classes = checkClasses(book, jar);
+  const jarPh = predictedJarPh(book, jar);
+  const meetings = checkMeetings(book, jar, jarPh);
   const findings = [
     ...checkApproval(book, plan),
-    ...pairs.findings,
-    ...classes.findings,
+    ...meetings.findings,
     ...checkAllowance(book, jar),
     ...checkLevels(book, plan),
-    ...checkSolubility(book, jar),
-    ...checkCaps(book, jar),
-    ...checkPh(book, jar),
-    ...checkPreservation(book, jar),
+    ...checkPh(book, jar, jarPh),
     ...checkWetting(book, jar),
-    ...checkLaw(book, jar, context.day),
-    ...checkExposure(book, jar, areaFactorOf(context)),
+    ...checkContent(book, jar, jarPh, context),
     ...(context.person ? checkPerson(book, jar, context.person) : []),
     ...(context.bench ? context.bench(plan) : []),
     ...(context.shop ? context.shop(plan) : []),
   ];
+  if (findings.length > 0) return refusedFor(findings);
   const cautions = [
     ...triggeredCautions(book, jar),
-    ...pairs.cautions,
-    ...classes.cautions,
+    ...meetings.cautions,
     ...lawCautions(book, jar, context.day),
     ...(context.person ? crossContactCautions(book, jar, context.person) : []),
   ];
-  return verdictOf(findings, cautions, { additionsPpm: partToPpm(jar.additions, jar.whole), predictedPhX100: predictedX100(book, jar) });
+  const facts = { additionsPpm: partToPpm(jar.additions, jar.whole), predictedPhX100: shownPhX100(jarPh) };
+  return { kind: 'permitted', cautions: distinctCautions(cautions), facts };
+}
+
+/** Checks 3 and 4: materials and classes that meet. */
+function checkMeetings(book: Book, jar: Composition, jarPh: JarPh): PairCheck {
+  const pairs = checkPairs(book, jar, jarPh);
+  const classes = checkClasses(book, jar, jarPh);
+  return { findings: [...pairs.findings, ...classes.findings], cautions: [...pairs.cautions, ...classes.cautions] };
+}
+
+/** What is asked of any composition, planned or weighed: solubility (6), caps (7), preservation (9), law (11), exposure (12). */
+function checkContent(book: Book, jar: Composition, jarPh: JarPh, context: JudgeContext): readonly Finding[] {
+  return [
+    ...checkSolubility(book, jar, jarPh),
+    ...checkCaps(book, jar, jarPh),
+    ...checkPreservation(book, jar, jarPh),
+    ...checkLaw(book, jar, context.day),
+    ...checkExposure(book, jar, areaFactorOf(context)),
+  ];
+}
+
+/** A jar as weighed, and its reading where one was due. */
+export interface WeighedJar {
+  readonly jar: Composition;
+  /** Null: none was due; the prediction for the weighed composition stands. */
+  readonly measuredPhX100: PhX100 | null;
+}
+
+/**
+ * At release the composition actually weighed is asked again: checks 7, 9, 11, 12, the limits inside 3, 4 and 6,
+ * the ceiling instead of the allowance, and the measured pH. Approval, structure and wetting were settled before.
+ * Only numbers can have changed since the plan, so only findings that carry them can appear.
+ */
+export function judgeWeighed(book: Book, weighed: WeighedJar, context: JudgeContext): readonly Finding[] {
+  const { jar, measuredPhX100 } = weighed;
+  const jarPh = measuredPhX100 === null ? predictedJarPh(book, jar) : measuredJarPh(measuredPhX100, 0);
+  const { ceilingPpm, id } = book.rulebook.base;
+  const over = exceedsPpm(jar.additions, jar.whole, ceilingPpm);
+  return inOrder([
+    ...checkMeetings(book, jar, jarPh).findings,
+    ...(over ? [finding('allowance-exceeded', id, { foundPpm: partToPpm(jar.additions, jar.whole), maxPpm: ceilingPpm })] : []),
+    ...(measuredPhX100 === null ? [] : checkPh(book, jar, jarPh)),
+    ...checkContent(book, jar, jarPh, context),
+  ]);
 }
 
 /** One way to make a variant, with the verdict on it. */
@@ -74,19 +118,19 @@ export interface Attempt {
  */
 export function judgeVariant(book: Book, variant: Variant, context: JudgeContext): Attempt {
   const broken = checkStructure(book, variant, null);
-  if (broken.length > 0) return { plan: null, verdict: verdictOf(broken, [], null) };
+  if (broken.length > 0) return { plan: null, verdict: refusedFor(broken) };
   let nearest: Attempt | null = null;
   for (const attempt of attempts(book, variant, context)) {
     if (attempt.verdict.kind === 'permitted') return attempt;
     if (nearest === null || findingsOf(attempt.verdict).length < findingsOf(nearest.verdict).length) nearest = attempt;
   }
-  return nearest ?? { plan: null, verdict: verdictOf([finding('no-stock', 'structure', { materialId: '' })], [], null) };
+  return nearest ?? { plan: null, verdict: refusedFor([finding('no-stock', 'structure', { materialId: '' })]) };
 }
 
 function* attempts(book: Book, variant: Variant, context: JudgeContext): Generator<Attempt> {
   for (const adjuster of adjusterChoices(book, variant)) {
     const { plans, findings } = planVariant(book, variant, adjuster);
-    if (plans.length === 0) yield { plan: null, verdict: verdictOf(findings, [], null) };
+    if (plans.length === 0) yield { plan: null, verdict: refusedFor(findings) };
     for (const plan of plans) yield { plan, verdict: judge(book, plan, context) };
   }
 }
@@ -102,16 +146,15 @@ export function adjusterChoices(book: Book, variant: Variant): readonly (ChosenA
 
 export const findingsOf = (verdict: Verdict): readonly Finding[] => (verdict.kind === 'permitted' ? [] : verdict.findings);
 
-function verdictOf(findings: readonly Finding[], cautions: readonly CautionOwed[], facts: { additionsPpm: number; predictedPhX100: number | null } | null): Verdict {
-  if (findings.length === 0 && facts) return { kind: 'permitted', cautions: distinctCautions(cautions), facts };
+function refusedFor(findings: readonly Finding[]): Verdict {
   const refused = findings.some((found) => FINDING_CODES[found.code].weight === 'refused');
   return { kind: refused ? 'refused' : 'undecided', findings: inOrder(findings) };
 }
 
-/** By check, then code, rule and facts: the order of rules in the document cannot show. */
+/** Each once; by check, then code, rule and facts: the order of rules in the document cannot show. */
 function inOrder(findings: readonly Finding[]): readonly Finding[] {
   const key = (found: Finding): string => `${String(FINDING_CODES[found.code].check).padStart(2, '0')}|${found.code}|${found.ruleId}|${JSON.stringify(found.facts)}`;
-  return [...findings].sort((a, b) => (key(a) < key(b) ? -1 : 1));
+  return [...new Map(findings.map((found) => [key(found), found]))].sort(([a], [b]) => compareText(a, b)).map(([, found]) => found);
 }
 
 function distinctCautions(cautions: readonly CautionOwed[]): readonly CautionOwed[] {
@@ -132,9 +175,4 @@ function checkLevels(book: Book, plan: Plan): readonly Finding[] {
     const level = need(book.actives, activeId).levels.find((one) => one.levelPpm === levelPpm);
     return level?.permitted ? [] : [finding('level-not-permitted', activeId, { activeId, levelPpm })];
   });
-}
-
-function predictedX100(book: Book, jar: Composition): number | null {
-  const predicted = predictPh(book, jar);
-  return predicted === 'outside-table' ? null : Math.round(predicted.ph * 100);
 }
