@@ -10,7 +10,7 @@ import type { Ph } from '../units/chemistry.ts';
 import type { Part } from '../units/share.ts';
 import { part, partToPpm, sumParts, WHOLE_PPM } from '../units/share.ts';
 import type { JarPh } from './jar-ph.ts';
-import { phBounds, predictedJarPh } from './jar-ph.ts';
+import { phBounds } from './jar-ph.ts';
 import { undissociatedShare } from './undissociated.ts';
 import { isInsolublePowder } from './wetting.ts';
 
@@ -40,7 +40,7 @@ export function freeAcidPart(book: Book, jar: Composition, at: Ph): Part {
 }
 
 /** Findings of check 7, in the order of the caps. */
-export function checkCaps(book: Book, jar: Composition, jarPh?: JarPh): readonly Finding[] {
+export function checkCaps(book: Book, jar: Composition, jarPh: JarPh): readonly Finding[] {
   const caps = book.rulebook.base.caps;
   const over = (cap: CapName, found: Part): readonly Finding[] =>
     found * PPM > BigInt(caps[cap]) * jar.whole ? [finding('cap-exceeded', cap, { cap, found: partToPpm(found, jar.whole), max: caps[cap] })] : [];
@@ -58,11 +58,11 @@ export function checkCaps(book: Book, jar: Composition, jarPh?: JarPh): readonly
 function freeAcidFindings(
   book: Book,
   jar: Composition,
-  { jarPh, over }: { jarPh: JarPh | undefined; over: (cap: CapName, found: Part) => readonly Finding[] },
+  { jarPh, over }: { jarPh: JarPh; over: (cap: CapName, found: Part) => readonly Finding[] },
 ): readonly Finding[] {
   const all = sumParts(acidParts(book, jar).map(([, held]) => held));
   if (over('freeAcidPpm', all).length === 0) return [];
-  const bounds = phBounds(jarPh ?? predictedJarPh(book, jar));
+  const bounds = phBounds(jarPh);
   return bounds.kind === 'unknown' ? bounds.findings : over('freeAcidPpm', freeAcidPart(book, jar, bounds.lowest));
 }
 

@@ -8,7 +8,7 @@ import type { Book } from '../rulebook/book.ts';
 import { need } from '../rulebook/book.ts';
 import type { PhWindow } from '../rulebook/material.ts';
 import type { EndHeld, JarPh, PhPrediction } from './jar-ph.ts';
-import { lowerEnd, mayLieOutside, missingAcidity, predictedJarPh, rootOfNeeds, shownPhX100, upperEnd } from './jar-ph.ts';
+import { lowerEnd, missingAcidity, rootOfNeeds, shownPhX100, upperEnd } from './jar-ph.ts';
 import { jarNeeds } from './need.ts';
 
 /** One end of the intersection and whose it is: the base's id or a material's. */
@@ -40,8 +40,8 @@ export function jarWindow(book: Book, jar: Composition): JarWindow {
   );
 }
 
-/** Findings of check 8 for a jar, planned or weighed; at release hand in the measured pH. */
-export function checkPh(book: Book, jar: Composition, jarPh: JarPh = predictedJarPh(book, jar)): readonly Finding[] {
+/** Findings of check 8 for a jar, planned or weighed; its pH is handed in: predicted for a plan, measured at release. */
+export function checkPh(book: Book, jar: Composition, jarPh: JarPh): readonly Finding[] {
   const { lower, upper } = jarWindow(book, jar);
   const missing = jarPh.kind === 'predicted' && jarPh.needs.kind === 'missing' ? missingAcidity(jarPh.needs.stockIds) : [];
   if (lower.phX100 > upper.phX100) {
@@ -66,7 +66,3 @@ function endFindings(held: EndHeld, askedX100: number, broken: () => Finding): r
 
 /** Where the jar's pH is predicted to lie, without errors; or why nothing is predicted. */
 export const predictPh = (book: Book, jar: Composition): PhPrediction => rootOfNeeds(jarNeeds(book, jar));
-
-/** True as soon as the jar's predicted pH, errors included, may lie outside [min, max]; null = no such end. */
-export const phMayTouch = (book: Book, jar: Composition, minX100: number | null, maxX100: number | null): boolean =>
-  mayLieOutside(predictedJarPh(book, jar), minX100, maxX100);

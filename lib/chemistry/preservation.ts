@@ -9,11 +9,11 @@ import type { Book } from '../rulebook/book.ts';
 import { belowPpm, exceedsPpm, part, partToPpm, WHOLE_PPM } from '../units/share.ts';
 import { powderPart, swellingClayPart } from './caps.ts';
 import type { JarPh } from './jar-ph.ts';
-import { lowerEnd, phBounds, predictedJarPh, upperEnd } from './jar-ph.ts';
+import { lowerEnd, phBounds, upperEnd } from './jar-ph.ts';
 import { undissociatedShare } from './undissociated.ts';
 
 /** Findings of check 9; undecided ones where an acid preservative's pH is not known. */
-export function checkPreservation(book: Book, jar: Composition, jarPh: JarPh = predictedJarPh(book, jar)): readonly Finding[] {
+export function checkPreservation(book: Book, jar: Composition, jarPh: JarPh): readonly Finding[] {
   const { preservatives, testedPowderPpm, testedSwellingClayPpm, evidenceId } = book.rulebook.base.preservation;
   const beyond = (code: 'powder-beyond-challenge' | 'swelling-clay-beyond-challenge', found: ReturnType<typeof powderPart>, maxPpm: number): readonly Finding[] =>
     exceedsPpm(found, jar.whole, maxPpm) ? [finding(code, evidenceId, { foundPpm: partToPpm(found, jar.whole), maxPpm })] : [];

@@ -9,12 +9,14 @@ import type { Solubility, Substance } from '../rulebook/material.ts';
 import type { Part } from '../units/share.ts';
 import { part, partToPpm, sumParts } from '../units/share.ts';
 import type { JarPh } from './jar-ph.ts';
-import { phBounds, predictedJarPh } from './jar-ph.ts';
+import { phBounds } from './jar-ph.ts';
 
 const MG_PER_100G = 100_000n;
+/** More of anything than a hundred times its water never dissolves; a bound that keeps 10^(pH − pKa) finite. */
+const MOST_MG_PER_100G = 10_000_000;
 
 /** Findings of check 6 on solubility; undecided ones where a weak acid's pH is not known. */
-export function checkSolubility(book: Book, jar: Composition, jarPh?: JarPh): readonly Finding[] {
+export function checkSolubility(book: Book, jar: Composition, jarPh: JarPh): readonly Finding[] {
   const water = waterPart(book, jar);
   return [...jar.substances].flatMap(([substanceId, found]): readonly Finding[] => {
     const substance = book.substances.get(substanceId);
@@ -23,7 +25,7 @@ export function checkSolubility(book: Book, jar: Composition, jarPh?: JarPh): re
     // Even the neutral form alone would dissolve: no need to know the pH.
     if (dissolves(found, water, data.neutralMgPer100g)) return [];
     if (data.pkaX1000 === undefined) return [exceeded({ jar, substance, water }, data.neutralMgPer100g)];
-    const bounds = phBounds(jarPh ?? predictedJarPh(book, jar));
+    const bounds = phBounds(jarPh);
     if (bounds.kind === 'unknown') return bounds.findings;
     const mgPer100g = solubilityAt(data, bounds.lowest);
     return dissolves(found, water, mgPer100g) ? [] : [exceeded({ jar, substance, water }, mgPer100g)];
@@ -37,7 +39,7 @@ export const waterPart = (book: Book, jar: Composition): Part =>
 /** Whole mg per 100 g of water at a pH, rounded down: S₀ (1 + 10^(pH − pKa)) for a weak acid, S₀ for all else. */
 export function solubilityAt(data: Solubility, at: number): number {
   if (data.pkaX1000 === undefined) return data.neutralMgPer100g;
-  return Math.min(Number(MG_PER_100G) * 100, Math.floor(data.neutralMgPer100g * (1 + 10 ** (at - data.pkaX1000 / 1000))));
+  return Math.min(MOST_MG_PER_100G, Math.floor(data.neutralMgPer100g * (1 + 10 ** (at - data.pkaX1000 / 1000))));
 }
 
 /** found ≤ S × water, exactly. */
