@@ -2,7 +2,7 @@
 
 import { assertNever } from '#lib/base/invariant.ts';
 
-export const STAFF_ROLES = ['mixer', 'formulator', 'manager'] as const;
+export const STAFF_ROLES = ['mixer', 'checker', 'formulator', 'manager'] as const;
 export type StaffRole = (typeof STAFF_ROLES)[number];
 
 export type Actor =

@@ -1,8 +1,11 @@
 // What every flow is given: the database, one clock, one maker of ids, one hash. Opened once per process, on the first request.
 import { createHash } from 'node:crypto';
-import type { ShopDb } from '#db/open.ts';
-import { openShopDb, shopFile } from '#db/open.ts';
+import type { ShopDb } from '#db/connection.ts';
+import { openShopDb } from '#db/open.ts';
+import { shopFile } from '#db/paths.ts';
+import type { OpenEditions } from '#app/_flows/flow.ts';
 import type { InstantMs } from '#lib/units/time.ts';
+import { makeOpenEditions } from './open-editions.ts';
 import type { ServerContext } from './server-context.ts';
 import { serverContext } from './server-context.ts';
 
@@ -13,6 +16,7 @@ export type Services = {
   readonly newId: () => string;
   /** SHA-256 as lower-case hex. */
   readonly sha256: (bytes: string | Uint8Array) => string;
+  readonly editions: OpenEditions;
 };
 
 export const sha256 = (bytes: string | Uint8Array): string => createHash('sha256').update(bytes).digest('hex');
@@ -24,6 +28,7 @@ export const openServices = ({ dataDir, now, newId }: Pick<ServerContext, 'dataD
   now,
   newId,
   sha256,
+  editions: makeOpenEditions(),
 });
 
 const KEY = Symbol.for('jarwright.services');

@@ -7,12 +7,19 @@ import { codeSchema, idSchema, namesSchema, statementSchema } from './words.ts';
 const axisSchema = wholeSchema('hundredths of a CIELAB unit', 20_000, -20_000);
 const labX100Schema = z.strictObject({ lX100: wholeSchema('hundredths of CIELAB lightness', 10_000), aX100: axisSchema, bX100: axisSchema });
 
+const claimsSchema = z.strictObject({
+  goodTextId: idSchema,
+  goodBasis: z.enum(['tested-on-mask', 'known-for-ingredient', 'look-and-feel']),
+  lessGoodTextId: idSchema,
+});
+
 export const shadeSchema = z.strictObject({
   id: idSchema,
   code: codeSchema,
   name: namesSchema,
   parts: materialPartsSchema,
-  colour: z.strictObject({ wet: labX100Schema, dry: labX100Schema, family: statementSchema, origin: z.enum(['measured', 'predicted']) }),
+  colour: z.strictObject({ wet: labX100Schema, dry: labX100Schema, family: statementSchema, nameTextId: idSchema, origin: z.enum(['measured', 'predicted']) }),
+  claims: claimsSchema,
   priceMinor: moneyMinorSchema,
 });
 
@@ -31,6 +38,7 @@ export const activeSchema = z.strictObject({
   strengthPpm: sharePpmSchema,
   role: z.enum(['active', 'adjuster']),
   levels: z.array(levelSchema),
+  claims: claimsSchema.optional(),
   tauPpm: factorPpmSchema.optional(),
 });
 

@@ -12,12 +12,21 @@ export interface LabX100 {
   readonly bX100: number;
 }
 
+/** What the customer is told about a shade or an active: one good point with what it rests on, one less good point. */
+export interface Claims {
+  readonly goodTextId: string;
+  /** Tested on this mask, known for the ingredient only, or a matter of look and feel. */
+  readonly goodBasis: 'tested-on-mask' | 'known-for-ingredient' | 'look-and-feel';
+  readonly lessGoodTextId: string;
+}
+
 export interface Shade {
   readonly id: string;
   readonly code: string;
   readonly name: Readonly<Partial<Record<Lang, string>>>;
   readonly parts: readonly { readonly materialId: string; readonly sharePpm: SharePpm }[];
-  readonly colour: { readonly wet: LabX100; readonly dry: LabX100; readonly family: string; readonly origin: 'measured' | 'predicted' };
+  readonly colour: { readonly wet: LabX100; readonly dry: LabX100; readonly family: string; readonly nameTextId: string; readonly origin: 'measured' | 'predicted' };
+  readonly claims: Claims;
   readonly priceMinor: MoneyMinor;
 }
 
@@ -39,6 +48,8 @@ export interface Active {
   readonly strengthPpm: SharePpm;
   readonly role: 'active' | 'adjuster';
   readonly levels: readonly Level[];
+  /** Absent for adjusters, which are never shown. */
+  readonly claims?: Claims;
   /** Tolerance of its line; absent: the house's bands. */
   readonly tauPpm?: FactorPpm;
 }

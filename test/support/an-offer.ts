@@ -1,10 +1,13 @@
 // Dull shades, actives, sizes and scales for tests.
-import type { Active, JarSize, LabelSize, Level, ScaleProfile, Shade, Vessel } from '#lib/rulebook/offer.ts';
+import type { Active, Claims, JarSize, LabelSize, Level, ScaleProfile, Shade, Vessel } from '#lib/rulebook/offer.ts';
 import { gramsToUg, massUg } from '#lib/units/mass.ts';
 import { benefitMilli, volumeUl } from '#lib/units/material-property.ts';
 import { moneyMinor } from '#lib/units/money.ts';
 import { sharePpm, WHOLE_PPM } from '#lib/units/share.ts';
 import { parts } from './a-material.ts';
+
+/** Texts are those of the builder's questionnaire. */
+export const aClaims = (): Claims => ({ goodTextId: 'good-plain', goodBasis: 'look-and-feel', lessGoodTextId: 'less-good-plain' });
 
 /** A shade of these powders, in ppm of the jar. */
 export function aShade(id: string, powders: Readonly<Record<string, number>>, overrides: Partial<Shade> = {}): Shade {
@@ -14,7 +17,8 @@ export function aShade(id: string, powders: Readonly<Record<string, number>>, ov
     code: id.toUpperCase(),
     name: { en: id },
     parts: parts(powders),
-    colour: { wet: colour, dry: { ...colour, lX100: 9000 }, family: 'pale', origin: 'predicted' },
+    colour: { wet: colour, dry: { ...colour, lX100: 9000 }, family: 'pale', nameTextId: 'colour-pale', origin: 'predicted' },
+    claims: aClaims(),
     priceMinor: moneyMinor(100),
     ...overrides,
   };

@@ -9,7 +9,8 @@ export const SHADES = [
     code: 'CHALK',
     name: { en: 'Chalk Down' },
     parts: parts({ kaolin: 18_000, 'titanium-dioxide': 2_000 }),
-    colour: { wet: lab(9050, 40, 420), dry: lab(9420, 20, 310), family: 'white', origin: 'measured' },
+    colour: { wet: lab(9050, 40, 420), dry: lab(9420, 20, 310), family: 'white', nameTextId: 'colour.chalk-down', origin: 'measured' },
+    claims: { goodTextId: 'good.chalk-down', goodBasis: 'look-and-feel', lessGoodTextId: 'less-good.chalk-down' },
     priceMinor: 0,
   },
   {
@@ -17,7 +18,8 @@ export const SHADES = [
     code: 'FERN',
     name: { en: 'Fern Bank' },
     parts: parts({ kaolin: 15_000, illite: 4_000, 'chromium-oxide-green': 1_000 }),
-    colour: { wet: lab(6230, -1120, 1480), dry: lab(7280, -860, 1250), family: 'green', origin: 'measured' },
+    colour: { wet: lab(6230, -1120, 1480), dry: lab(7280, -860, 1250), family: 'green', nameTextId: 'colour.fern-bank', origin: 'measured' },
+    claims: { goodTextId: 'good.fern-bank', goodBasis: 'known-for-ingredient', lessGoodTextId: 'less-good.fern-bank' },
     priceMinor: 100,
   },
   {
@@ -25,7 +27,8 @@ export const SHADES = [
     code: 'RUST',
     name: { en: 'Rust Seam' },
     parts: parts({ kaolin: 16_000, illite: 3_000, 'iron-oxide-red': 1_000 }),
-    colour: { wet: lab(4780, 2650, 2720), dry: lab(6240, 2180, 2350), family: 'red-brown', origin: 'measured' },
+    colour: { wet: lab(4780, 2650, 2720), dry: lab(6240, 2180, 2350), family: 'red-brown', nameTextId: 'colour.rust-seam', origin: 'measured' },
+    claims: { goodTextId: 'good.rust-seam', goodBasis: 'look-and-feel', lessGoodTextId: 'less-good.rust-seam' },
     priceMinor: 100,
   },
 ];
@@ -40,6 +43,7 @@ const level = (levelPpm: number, priceMinor: number, benefits: Record<string, nu
 export const ACTIVES = [
   {
     id: 'niacinamide',
+    claims: { goodTextId: 'good.niacinamide', goodBasis: 'known-for-ingredient', lessGoodTextId: 'less-good.niacinamide' },
     code: 'NIA',
     name: { en: 'Niacinamide' },
     materialId: 'niacinamide',
@@ -50,6 +54,7 @@ export const ACTIVES = [
   },
   {
     id: 'panthenol',
+    claims: { goodTextId: 'good.panthenol', goodBasis: 'known-for-ingredient', lessGoodTextId: 'less-good.panthenol' },
     code: 'PAN',
     name: { en: 'Panthenol' },
     materialId: 'panthenol',
@@ -59,6 +64,7 @@ export const ACTIVES = [
   },
   {
     id: 'lactic-acid',
+    claims: { goodTextId: 'good.lactic-acid', goodBasis: 'known-for-ingredient', lessGoodTextId: 'less-good.lactic-acid' },
     code: 'LAC',
     name: { en: 'Lactic acid' },
     materialId: 'lactic-acid-50',

@@ -1,0 +1,42 @@
+// Accounts of staff. The first one of an empty shop is made by whoever stands before it; every other by a formulator or manager.
+import { insertAccount, insertSecretHash, listAccounts, findAccountByCode } from '#db/people.ts';
+import type { Account } from '#db/people.ts';
+import type { Role } from '#db/schema-people.ts';
+import type { Writing } from '#db/connection.ts';
+import type { Result } from '#lib/base/result.ts';
+import { accept, refuse } from '#lib/base/result.ts';
+import type { Flow } from './flow.ts';
+import { record } from './flow.ts';
+
+export interface NewAccount {
+  readonly code: string;
+  readonly name: string;
+  readonly role: Role;
+  /** argon2id in its own text form. */
+  readonly secretHash: string;
+}
+
+export type AccountRefusal = { readonly kind: 'accounts-exist' } | { readonly kind: 'name-taken' };
+
+export const hasAccounts = (flow: Pick<Flow, 'db'>): boolean => flow.db.read((tx) => listAccounts(tx).length > 0);
+
+export const listStaff = (flow: Pick<Flow, 'db'>): readonly Account[] => flow.db.read((tx) => listAccounts(tx));
+
+/** Opens the first account of a shop that has none. */
+export function openFirstAccount(flow: Flow, account: NewAccount): Result<{ readonly accountId: string }, AccountRefusal> {
+  return flow.db.write((tx) => (listAccounts(tx).length > 0 ? refuse({ kind: 'accounts-exist' } as const) : open(tx, flow, account)));
+}
+
+/** Opens a further account. */
+export function openAccount(flow: Flow, account: NewAccount): Result<{ readonly accountId: string }, AccountRefusal> {
+  return flow.db.write((tx) => open(tx, flow, account));
+}
+
+function open(tx: Writing, flow: Flow, { code, name, role, secretHash }: NewAccount): Result<{ readonly accountId: string }, AccountRefusal> {
+  if (findAccountByCode(tx, code)) return refuse({ kind: 'name-taken' });
+  const accountId = flow.newId();
+  insertAccount(tx, { id: accountId, code, name, role, createdAtMs: flow.now });
+  insertSecretHash(tx, { accountId, hash: secretHash, atMs: flow.now });
+  record(tx, flow, { kind: 'account-opened', body: { accountId, role } });
+  return accept({ accountId });
+}
