@@ -2,7 +2,6 @@
 import type { Finding } from '../base/finding.ts';
 import { finding } from '../base/finding.ts';
 import type { JarPh } from '../chemistry/jar-ph.ts';
-import { mayLieOutside } from '../chemistry/jar-ph.ts';
 import type { Composition } from '../composition/compose.ts';
 import type { Book } from '../rulebook/book.ts';
 import { need } from '../rulebook/book.ts';
@@ -10,6 +9,7 @@ import type { ClassRule, ClassSide } from '../rulebook/judgement.ts';
 import type { MaterialClass } from '../rulebook/material.ts';
 import type { Part } from '../units/share.ts';
 import { exceedsPpm, sumParts } from '../units/share.ts';
+import { countsAgainst } from './ph-condition.ts';
 import type { PairCheck } from './check-pairs.ts';
 import type { CautionOwed } from './verdict.ts';
 
@@ -25,7 +25,7 @@ function speaks(book: Book, jar: Composition, jarPh: JarPh, rule: ClassRule): bo
   const sides = [rule.first, ...(rule.second ? [rule.second] : [])];
   if (!sides.every((side) => sideCounts(book, jar, side))) return false;
   const window = rule.unlessPhWithin;
-  return window === undefined || mayLieOutside(jarPh, window.minPhX100, window.maxPhX100);
+  return window === undefined || countsAgainst(jarPh, window.minPhX100, window.maxPhX100);
 }
 
 const sideCounts = (book: Book, jar: Composition, side: ClassSide): boolean => exceedsPpm(classPart(book, jar, side.materialClass), jar.whole, side.abovePpm);

@@ -2,11 +2,11 @@
 import type { Finding } from '../base/finding.ts';
 import { finding } from '../base/finding.ts';
 import type { JarPh } from '../chemistry/jar-ph.ts';
-import { mayLieOutside } from '../chemistry/jar-ph.ts';
 import type { Composition } from '../composition/compose.ts';
 import { materialPart } from '../composition/compose.ts';
 import type { Book } from '../rulebook/book.ts';
 import { addParts, exceedsPpm, partToPpm } from '../units/share.ts';
+import { countsAgainst } from './ph-condition.ts';
 import type { PairRuling } from './pair-verdict.ts';
 import { pairRulings } from './pair-verdict.ts';
 import type { CautionOwed } from './verdict.ts';
@@ -57,6 +57,6 @@ function limitFindings(jar: Composition, jarPh: JarPh, ruling: PairRuling): read
     ...over('pair-limit-sum', addParts(first, second), limit.maxSumPpm),
     ...over('pair-limit-first', first, limit.maxFirstPpm),
     ...over('pair-limit-second', second, limit.maxSecondPpm),
-    ...(mayLieOutside(jarPh, minPhX100, maxPhX100) ? [finding('pair-limit-ph', ruleId, { ...pair, minPhX100, maxPhX100 })] : []),
+    ...(countsAgainst(jarPh, minPhX100, maxPhX100) ? [finding('pair-limit-ph', ruleId, { ...pair, minPhX100, maxPhX100 })] : []),
   ];
 }
