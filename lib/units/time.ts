@@ -31,6 +31,9 @@ const dayFromMs = (atMs: number): LocalDay => localDay(new Date(atMs).toISOStrin
 
 export const addDays = (from: LocalDay, daysCount: number): LocalDay => dayFromMs(dayAtMs(from) + daysCount * MS_PER_DAY);
 
+/** The first of some days in the calendar. */
+export const earliestDay = (first: LocalDay, ...others: readonly LocalDay[]): LocalDay => [first, ...others].sort()[0] ?? first;
+
 export const daysBetween = (from: LocalDay, to: LocalDay): number => (dayAtMs(to) - dayAtMs(from)) / MS_PER_DAY;
 
 /** Month arithmetic clamped to the end of the month (ISO 8601 calendar): 2026-08-31 + 6 months = 2027-02-28. */
@@ -44,7 +47,9 @@ export function addMonths(from: LocalDay, monthsCount: number): LocalDay {
 
 /** The local day of an instant in an IANA zone. */
 export function localDayIn(zone: string, at: InstantMs): LocalDay {
-  const parts = new Intl.DateTimeFormat('en-CA', { timeZone: zone, year: 'numeric', month: '2-digit', day: '2-digit' }).format(new Date(at));
+  const parts = new Intl.DateTimeFormat('en-CA', { timeZone: zone, year: 'numeric', month: '2-digit', day: '2-digit' }).format(
+    new Date(at),
+  );
   return localDay(parts);
 }
 
