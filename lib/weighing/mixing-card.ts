@@ -23,7 +23,8 @@ import type { BenchAsk, WeighableLine } from './weighable-lines.ts';
 import { weighableLines } from './weighable-lines.ts';
 
 export interface CardAsk extends BenchAsk {
-  readonly lots: readonly BenchLot[];
+  /** Null: a card for reading only, without lots. */
+  readonly lots: readonly BenchLot[] | null;
   readonly day: LocalDay;
   /** Null: this jar is not measured (see phCheckFor). */
   readonly phDue: PhCheck | null;
@@ -58,6 +59,7 @@ export function cardFor(ask: CardAsk): Result<Card, readonly Finding[]> {
 
 /** Lots of a line; each further lot is a further weighing, which the scale must still bear. */
 function lotsFor({ book, lots, day }: CardAsk, line: WeighableLine): Result<readonly LotShare[], Finding> {
+  if (lots === null) return accept([]);
   const { source, targetUg, band, scale, exact, tauPpm } = line;
   const shares = allocateLots(book, lots, day, { source, targetUg, mostUg: band.hiUg, stepUg: scale.stepUg });
   if (!shares.ok || canWeigh(scale, exact, tauPpm, shares.value.length)) return shares;

@@ -1,5 +1,4 @@
 // Which jars have their pH measured before release. A prediction screens; where a window is narrow or an acid is at work, the meter decides.
-
 import { assertNever } from '../base/invariant.ts';
 import { jarWindow } from '../chemistry/ph-check.ts';
 import type { Composition } from '../composition/compose.ts';
@@ -7,6 +6,9 @@ import type { HouseRules } from '../rulebook/base.ts';
 import type { Book } from '../rulebook/book.ts';
 import { need } from '../rulebook/book.ts';
 import { phX100 } from '../units/chemistry.ts';
+import type { MassUg } from '../units/mass.ts';
+import { massUg } from '../units/mass.ts';
+import { WHOLE_PPM } from '../units/share.ts';
 import type { PhCheck } from './card.ts';
 
 /** The window and method where a jar is to be measured, else null. `isFirst`: of this base lot on this day. */
@@ -32,3 +34,9 @@ function isAlwaysDue(when: HouseRules['phMeasured']['when'], isDelicate: boolean
 /** An acid among the additions; the buffer of the base is not one. */
 const hasAcid = (book: Book, jar: Composition): boolean =>
   [...jar.additionMaterials].some(([materialId, held]) => held > 0n && need(book.materials, materialId).classes.includes('acid'));
+
+/** The most of the one approved correction that a jar may get, down to whole µg; null where the house approves none. */
+export function mostCorrectionUg(book: Book, weighed: MassUg): MassUg | null {
+  const correction = book.rulebook.house.phCorrection;
+  return correction ? massUg(Number((BigInt(weighed) * BigInt(correction.maxSharePpm)) / BigInt(WHOLE_PPM))) : null;
+}

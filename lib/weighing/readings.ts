@@ -36,6 +36,8 @@ export type BenchFact =
   | { readonly kind: 'void'; readonly seq: number; readonly voidedSeq: number }
   /** Taken out of a boat or thrown away; counts against the lot, not against the jar. */
   | { readonly kind: 'waste'; readonly seq: number; readonly lineNo: number; readonly lotId: string; readonly massUg: MassUg }
+  /** The one approved correction of the pH, after everything else. */
+  | { readonly kind: 'correction'; readonly seq: number; readonly stockId: string; readonly lotId: string; readonly massUg: MassUg }
   | { readonly kind: 'grown'; readonly seq: number; readonly batchUg: MassUg; readonly lines: readonly RegrownLine[] };
 
 /** `waiting`: nothing weighed; `partial`: a further lot or top-up is still to come. */
@@ -53,6 +55,8 @@ export interface JarState {
   readonly batchUg: MassUg;
   readonly isGrown: boolean;
   readonly lines: readonly LineState[];
+  readonly corrections: readonly { readonly stockId: string; readonly massUg: MassUg }[];
+  /** All that is in the vessel. */
   readonly weighedUg: MassUg;
   readonly wasteUg: MassUg;
   /** The first line that is not in its band, in the order of the card; null when all are. */
@@ -75,12 +79,14 @@ export function foldReadings(card: Card, facts: readonly BenchFact[]): JarState 
     const stage = stageOf(bandStateOf({ loUg, hiUg }, weighedUg), { done: weighings.size, planned, isOwed });
     return { lineNo: line.lineNo, targetUg, loUg, hiUg, weighedUg, weighingsCount: weighings.size, stage };
   });
+  const corrections = standing.flatMap((fact) => (fact.kind === 'correction' ? [{ stockId: fact.stockId, massUg: fact.massUg }] : []));
   const next = lines.find((line) => line.stage !== 'in-band');
   return {
     batchUg: grown?.batchUg ?? card.batchUg,
     isGrown: grown !== undefined,
     lines,
-    weighedUg: sumMass(lines.map((line) => line.weighedUg)),
+    corrections,
+    weighedUg: sumMass([...lines.map((line) => line.weighedUg), ...corrections.map((one) => one.massUg)]),
     wasteUg: sumMass(standing.flatMap((fact) => (fact.kind === 'waste' ? [fact.massUg] : []))),
     nextLineNo: next?.lineNo ?? null,
     isAllInBand: next === undefined,

@@ -3,6 +3,7 @@ import type { Result } from '../base/result.ts';
 import { accept, refuse } from '../base/result.ts';
 import type { Amounts } from '../composition/compose.ts';
 import type { MassUg } from '../units/mass.ts';
+import { massUg } from '../units/mass.ts';
 import type { Card } from './card.ts';
 import type { JarState } from './readings.ts';
 
@@ -11,18 +12,20 @@ export interface Unweighed {
   readonly lineNos: readonly number[];
 }
 
-/** Amounts in µg for compose(); refused while any line is outside its band. */
+/** Amounts in µg for compose(), a correction of the pH included; refused while any line is outside its band. */
 export function weighedAmounts(card: Card, state: JarState): Result<Amounts, Unweighed> {
   const open = state.lines.filter((line) => line.stage !== 'in-band').map((line) => line.lineNo);
   if (open.length > 0) return refuse({ lineNos: open });
-  const weighed = card.lines.map(({ source }, index) => ({ source, amount: BigInt(state.lines[index]?.weighedUg ?? 0) }));
-  const baseAmount = (kind: 'cream' | 'wetting-oil'): bigint =>
-    weighed.reduce((sum, { source, amount }) => (source.kind === kind ? sum + amount : sum), 0n);
-  return accept({
-    stocks: new Map(weighed.flatMap(({ source, amount }) => (source.kind === 'stock' ? [[source.stockId, amount] as const] : []))),
-    cream: baseAmount('cream'),
-    oil: baseAmount('wetting-oil'),
+  const stocks = new Map<string, bigint>();
+  const base = { cream: 0n, 'wetting-oil': 0n };
+  const add = (stockId: string, mass: MassUg): unknown => stocks.set(stockId, (stocks.get(stockId) ?? 0n) + BigInt(mass));
+  card.lines.forEach(({ source }, index) => {
+    const mass = state.lines[index]?.weighedUg ?? massUg(0);
+    if (source.kind === 'stock') add(source.stockId, mass);
+    else base[source.kind] += BigInt(mass);
   });
+  for (const { stockId, massUg: mass } of state.corrections) add(stockId, mass);
+  return accept({ stocks, cream: base.cream, oil: base['wetting-oil'] });
 }
 
 /** `full`: at least the nominal, the only one that may be released. `short`: under it; `far-short`: by more than a pre-packer may err. */
