@@ -79,9 +79,10 @@ const testPackages = { vitest: 'all', 'fast-check': 'all', 'node:': 'all' } as c
 export const rooms: readonly Room[] = [
   ...libRooms,
   {
+    // Wire ↔ domain and nothing else: the closed lists of the rulebook, and of every other noun no more than its types.
     name: 'lib/contracts',
     holds: /^lib\/contracts\/.+\.ts$/,
-    rooms: { ...foundations, ...nouns, 'lib/contracts': 'all' },
+    rooms: { ...foundations, ...domain(ranks.slice(2), 'types'), 'lib/rulebook': 'all', 'lib/contracts': 'all' },
     packages: { zod: 'all' },
   },
   { name: 'db/config', holds: /^db\/drizzle\.config\.ts$/, rooms: {}, packages: { 'drizzle-kit': 'all' } },

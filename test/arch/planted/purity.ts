@@ -65,7 +65,7 @@ export const crimes: readonly Planted[] = [
   planted(
     'sql capability',
     'a query that throws dice',
-    on('db/jars.ts', 'export const x = (t: string) => `SELECT hex(randomblob(8)) FROM ${t}`;'),
+    on('db/jars.ts', `export const x = (t: string) => \`SELECT hex(randomblob(8)) FROM \${t}\`;`),
   ),
   planted('dice', 'lib throwing dice', lib('export const x = () => Math.random();')),
   planted(

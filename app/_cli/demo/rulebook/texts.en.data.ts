@@ -1,6 +1,9 @@
 // English texts of the demonstration rulebook: short, present tense, no promise and no alarm.
 
 export const TEXTS_EN = {
+  'label.product': 'Clay mask',
+  'label.directions': 'Spread a thin layer on clean skin. Leave on for 10 minutes. Rinse with warm water.',
+
   'part.mask': 'Your mask',
   'part.skin': 'Your skin',
   'part.careful': 'To be careful',

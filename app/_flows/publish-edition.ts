@@ -1,0 +1,111 @@
+// From draft to edition: the gate, the freeze, the signature. What follows for open orders happens in the same transaction.
+import { findLatestDraft, listDrafts } from '#db/drafts.ts';
+import type { EditionHead } from '#db/editions.ts';
+import { insertEdition, insertEditionSignature } from '#db/editions.ts';
+import type { Reading } from '#db/connection.ts';
+import type { Result } from '#lib/base/result.ts';
+import { accept, refuse } from '#lib/base/result.ts';
+import { editionText } from '#lib/edition/canonical.ts';
+import type { DiffLine } from '#lib/edition/diff.ts';
+import { diffRulebooks } from '#lib/edition/diff.ts';
+import type { Gate } from '#lib/edition/publish-gate.ts';
+import { publishedDocument, publishGate } from '#lib/edition/publish-gate.ts';
+import { checkRulebook } from '#lib/rulebook/check-rulebook.ts';
+import type { Rulebook } from '#lib/rulebook/rulebook.ts';
+import type { InstantMs } from '#lib/units/time.ts';
+import { localDayIn } from '#lib/units/time.ts';
+import { readShop } from '#db/shop.ts';
+import { latestDraft } from './change-draft.ts';
+import { editionInForce } from './edition-in-force.ts';
+import type { Flow } from './flow.ts';
+import { record, staffOf } from './flow.ts';
+import { rejudgeOpenOrders } from './rejudge-open-orders.ts';
+
+export interface PublishOrder {
+  readonly revisionNo: number;
+  /** Exact count of what the draft permits, made for the very document with this hash. */
+  readonly counted: { readonly sha256: string; readonly variantsCount: number };
+  readonly lookedAt: readonly string[];
+  readonly reason: string;
+  /** Null: at once. */
+  readonly effectiveAtMs: InstantMs | null;
+}
+
+export type PublishRefusal =
+  | { readonly kind: 'no-draft' }
+  | { readonly kind: 'draft-moved'; readonly newestRevisionNo: number }
+  | { readonly kind: 'not-counted' }
+  | { readonly kind: 'effective-in-the-past' }
+  | { readonly kind: 'gate-closed'; readonly gate: Gate };
+
+/** Freezes the draft as the next edition. */
+export function publishEdition(flow: Flow, order: PublishOrder): Result<EditionHead, PublishRefusal> {
+  const approverId = staffOf(flow).accountId;
+  return flow.db.write((tx): Result<EditionHead, PublishRefusal> => {
+    const draft = latestDraft(tx, flow);
+    if (!draft) return refuse({ kind: 'no-draft' });
+    if (draft.head.revisionNo !== order.revisionNo) return refuse({ kind: 'draft-moved', newestRevisionNo: draft.head.revisionNo });
+    if (draft.head.sha256 !== order.counted.sha256) return refuse({ kind: 'not-counted' });
+    if (order.effectiveAtMs !== null && order.effectiveAtMs < flow.now) return refuse({ kind: 'effective-in-the-past' });
+    const { gate, authorIds } = askGate(tx, flow, { ...order, variantsCount: order.counted.variantsCount, draft: draft.book.rulebook });
+    const [authorAccountId] = authorIds;
+    if (gate.open.length > 0 || authorAccountId === undefined) return refuse({ kind: 'gate-closed', gate });
+    const head = insertEdition(tx, {
+      document: editionText(publishedDocument(draft.book.rulebook, gate)),
+      variantsCount: order.counted.variantsCount,
+      publishedAtMs: flow.now,
+      effectiveAtMs: order.effectiveAtMs ?? flow.now,
+      authorAccountId,
+      approverAccountId: approverId,
+      fromRevisionNo: draft.head.revisionNo,
+    });
+    insertEditionSignature(tx, { editionHash: head.hash, accountId: approverId, meaning: `I approve edition ${head.editionNo} for sale. ${order.reason}`.trim(), atMs: flow.now });
+    record(tx, flow, { kind: 'edition-published', body: { editionNo: head.editionNo, hash: head.hash, variantsCount: head.variantsCount, effectiveAtMs: head.effectiveAtMs }, editionHash: head.hash });
+    rejudgeOpenOrders(tx, flow);
+    return accept(head);
+  });
+}
+
+interface GateAsked {
+  readonly draft: Rulebook;
+  readonly variantsCount: number;
+  readonly lookedAt: readonly string[];
+  readonly reason: string;
+}
+
+interface GateAnswer {
+  readonly gate: Gate;
+  readonly diff: readonly DiffLine[];
+  /** Everybody who saved a revision since the last edition, latest first. */
+  readonly authorIds: readonly string[];
+}
+
+/** The gate as it stands now, for the publish page and for publishing itself. */
+export function askGate(tx: Reading, flow: Flow, { draft, variantsCount, lookedAt, reason }: GateAsked): GateAnswer {
+  const inForce = editionInForce(tx, flow);
+  const diff = inForce ? diffRulebooks(inForce.book.rulebook, draft) : [];
+  const authorIds = authorsSince(tx, inForce?.head.fromRevisionNo ?? 0);
+  const gate = publishGate({
+    draft,
+    faultsCount: checkRulebook(draft).filter((fault) => fault.weight === 'error').length,
+    diff: inForce ? diff : firstEdition(draft),
+    variantsCount,
+    authorIds,
+    approverId: flow.actor.kind === 'staff' ? flow.actor.accountId : '',
+    lookedAt,
+    reason,
+    day: localDayIn(readShop(tx).zone, flow.now),
+  });
+  return { gate, diff, authorIds };
+}
+
+/** Against nothing, everything is new: one line stands for the whole document. */
+const firstEdition = (draft: Rulebook): readonly DiffLine[] => [
+  { key: 'first-edition', section: 'code', rowId: null, kind: 'added', field: null, before: null, after: draft.code, effect: 'offer' },
+];
+
+function authorsSince(tx: Reading, revisionNo: number): readonly string[] {
+  const newest = findLatestDraft(tx)?.revisionNo ?? 0;
+  const revisions = listDrafts(tx, Math.max(0, newest - revisionNo));
+  return [...new Set(revisions.map((revision) => revision.byAccountId))];
+}
