@@ -28,7 +28,8 @@ export const measuredJarPh = (read: PhX100, errorX100: number): JarPh => ({ kind
 export type PhPrediction =
   /** Roots of need = 0: one point, or both ends where the needs lie flat at zero. Hundredths bracket them outwards, exactly. */
   | { readonly kind: 'within'; readonly lowest: Ph; readonly highest: Ph; readonly minPhX100: PhX100; readonly maxPhX100: PhX100 }
-  | { readonly kind: 'below-table' | 'above-table' }
+  | { readonly kind: 'below-table' }
+  | { readonly kind: 'above-table' }
   | { readonly kind: 'missing'; readonly stockIds: readonly string[] };
 
 /** Where need = 0. Needs never decrease with pH, so a sign change is the only one. */

@@ -53,7 +53,7 @@ function linearOf({ l, a, b }: Lab): Triple {
 }
 
 /** Room for rounding only: far less than half a step of 255. */
-const SLACK = 1e-4;
+const SLACK = 1e-6;
 const isShowable = (lab: Lab): boolean => linearOf(lab).every((value) => value >= -SLACK && value <= 1 + SLACK);
 
 export interface Swatch {
