@@ -29,6 +29,7 @@ export function needX50(points: NeedPoints, phX100: number): bigint {
 }
 
 /** Point by point a + b × times. */
-export const addScaled = (a: NeedPoints, b: NeedPoints, times: bigint): NeedPoints => a.map((value, index) => value + pointAt(b, index) * times);
+export const addScaled = (a: NeedPoints, b: NeedPoints, times: bigint): NeedPoints =>
+  a.map((value, index) => value + pointAt(b, index) * times);
 
 export const NO_NEED: NeedPoints = Array.from({ length: TABLE_POINTS }, () => 0n);

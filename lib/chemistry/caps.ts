@@ -19,7 +19,8 @@ const PPM = BigInt(WHOLE_PPM);
 /** All insoluble powder of the jar, pigments included. */
 export const powderPart = (book: Book, jar: Composition): Part => materialsPart(book, jar, isInsolublePowder);
 
-export const swellingClayPart = (book: Book, jar: Composition): Part => materialsPart(book, jar, (material) => material.classes.includes('swelling-clay'));
+export const swellingClayPart = (book: Book, jar: Composition): Part =>
+  materialsPart(book, jar, (material) => material.classes.includes('swelling-clay'));
 
 export const pigmentPart = (book: Book, jar: Composition): Part => materialsPart(book, jar, (material) => material.kind === 'pigment');
 
@@ -43,7 +44,9 @@ export function freeAcidPart(book: Book, jar: Composition, at: Ph): Part {
 export function checkCaps(book: Book, jar: Composition, jarPh: JarPh): readonly Finding[] {
   const caps = book.rulebook.base.caps;
   const over = (cap: CapName, found: Part): readonly Finding[] =>
-    found * PPM > BigInt(caps[cap]) * jar.whole ? [finding('cap-exceeded', cap, { cap, found: partToPpm(found, jar.whole), max: caps[cap] })] : [];
+    found * PPM > BigInt(caps[cap]) * jar.whole
+      ? [finding('cap-exceeded', cap, { cap, found: partToPpm(found, jar.whole), max: caps[cap] })]
+      : [];
   return [
     ...over('powderPpm', powderPart(book, jar)),
     ...over('swellingClayPpm', swellingClayPart(book, jar)),

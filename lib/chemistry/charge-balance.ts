@@ -53,7 +53,8 @@ function stateAt(solution: Solution, at: number, assumed: number): State {
   const water: State = { charge: hydrogen - hydroxide, strength: (hydrogen + hydroxide) / 2 };
   return solution.ions.reduce<State>((sum, ion) => {
     const shares = formShares(at, apparentPkas(ion, assumed));
-    const mean = (of: (charge: number) => number): number => shares.reduce((total, share, lost) => total + share * of(ion.topCharge - lost), 0);
+    const mean = (of: (charge: number) => number): number =>
+      shares.reduce((total, share, lost) => total + share * of(ion.topCharge - lost), 0);
     return {
       charge: sum.charge + ion.molPerKg * mean((charge) => charge),
       strength: sum.strength + (ion.molPerKg * mean((charge) => charge * charge)) / 2,
@@ -106,7 +107,8 @@ function settle<T>(activity: Activity, attempt: (assumed: number) => Trial<T>): 
   let trial = attempt(0);
   if (activity === 'ideal') return accept(trial.answer);
   for (let round = 0, assumed = 0; round < ROUNDS; round += 1) {
-    if (Math.abs(trial.strength - assumed) < SETTLED) return trial.strength > MAX_IONIC_STRENGTH ? refuse('ionic-strength-too-high') : accept(trial.answer);
+    if (Math.abs(trial.strength - assumed) < SETTLED)
+      return trial.strength > MAX_IONIC_STRENGTH ? refuse('ionic-strength-too-high') : accept(trial.answer);
     // Beyond the limit the coefficients turn upwards again; held there, the rounds still settle and the strength says "too high".
     assumed = trial.strength;
     trial = attempt(Math.min(assumed, MAX_IONIC_STRENGTH));

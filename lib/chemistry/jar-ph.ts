@@ -38,7 +38,10 @@ export function rootOfNeeds(needs: JarNeeds): PhPrediction {
   if (pointAt(needs.points, 0) > 0n) return { kind: 'below-table' };
   if (pointAt(needs.points, TABLE_POINTS - 1) < 0n) return { kind: 'above-table' };
   const first = rootAfter(needs.points, needs.points.findIndex((value) => value >= 0n) - 1);
-  const last = rootAfter(needs.points, needs.points.findLastIndex((value) => value <= 0n));
+  const last = rootAfter(
+    needs.points,
+    needs.points.findLastIndex((value) => value <= 0n),
+  );
   return { kind: 'within', lowest: first.root, highest: last.root, minPhX100: first.floorX100, maxPhX100: last.ceilingX100 };
 }
 
@@ -58,7 +61,11 @@ function rootAfter(points: NeedPoints, index: number): Root {
   const scaled = -low * BigInt(TABLE_STEP_X100);
   const ceiling = (scaled + rise - 1n) / rise;
   const exact = Number((scaled * 10n ** 12n) / rise) / 1e12;
-  return { root: ph((startX100 + exact) / 100), floorX100: phX100(startX100 + Number(scaled / rise)), ceilingX100: phX100(startX100 + Number(ceiling)) };
+  return {
+    root: ph((startX100 + exact) / 100),
+    floorX100: phX100(startX100 + Number(scaled / rise)),
+    ceilingX100: phX100(startX100 + Number(ceiling)),
+  };
 }
 
 /** For people and facts: the middle of a prediction in whole hundredths, the reading itself, or null where none is known. */
@@ -100,7 +107,9 @@ export function upperEnd(jarPh: JarPh, maxX100: number): EndHeld {
 export const mayLieOutside = (jarPh: JarPh, minX100: number | null, maxX100: number | null): boolean =>
   (minX100 !== null && lowerEnd(jarPh, minX100) !== 'held') || (maxX100 !== null && upperEnd(jarPh, maxX100) !== 'held');
 
-export type PhBounds = { readonly kind: 'known'; readonly lowest: Ph; readonly highest: Ph } | { readonly kind: 'unknown'; readonly findings: readonly Finding[] };
+export type PhBounds =
+  | { readonly kind: 'known'; readonly lowest: Ph; readonly highest: Ph }
+  | { readonly kind: 'unknown'; readonly findings: readonly Finding[] };
 
 /** Prediction or reading ± e for what changes smoothly with pH; else what is missing, as undecided findings. */
 export function phBounds(jarPh: JarPh): PhBounds {
@@ -118,4 +127,5 @@ const boundsAround = (low: number, high: number, errorX100: number): PhBounds =>
   highest: ph(Math.min(14, high + errorX100 / 100)),
 });
 
-export const missingAcidity = (stockIds: readonly string[]): readonly Finding[] => stockIds.map((stockId) => finding('acidity-missing', stockId, { stockId }));
+export const missingAcidity = (stockIds: readonly string[]): readonly Finding[] =>
+  stockIds.map((stockId) => finding('acidity-missing', stockId, { stockId }));

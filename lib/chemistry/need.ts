@@ -33,15 +33,19 @@ export type KnownNeeds = Extract<JarNeeds, { kind: 'known' }>;
 
 /** Sums the need tables of a jar, planned or weighed. Stocks without a full table are named, never read as zero. */
 export function jarNeeds(book: Book, jar: Composition): JarNeeds {
-  const held = [...jar.stocks].filter(([, part]) => part > 0n).map(([stockId, part]) => ({ stockId, part, points: stockPoints(book, stockId) }));
+  const held = [...jar.stocks]
+    .filter(([, part]) => part > 0n)
+    .map(([stockId, part]) => ({ stockId, part, points: stockPoints(book, stockId) }));
   const stockIds = held.filter((one) => one.points === null).map((one) => one.stockId);
   if (stockIds.length > 0) return { kind: 'missing', stockIds };
   const house = book.rulebook.house;
-  const stocks = held.map(({ stockId, part, points }): StockNeed => ({
-    part,
-    points: points ?? NO_NEED,
-    errorPpm: BigInt(resolve(book.stocks, stockId).acidityErrorPpm ?? house.acidityErrorPpm),
-  }));
+  const stocks = held.map(
+    ({ stockId, part, points }): StockNeed => ({
+      part,
+      points: points ?? NO_NEED,
+      errorPpm: BigInt(resolve(book.stocks, stockId).acidityErrorPpm ?? house.acidityErrorPpm),
+    }),
+  );
   const base = addScaled(NO_NEED, whole(book.rulebook.base.acidity), jar.cream + jar.wettingOil);
   const points = stocks.reduce<NeedPoints>((sum, one) => addScaled(sum, one.points, one.part), base);
   return { kind: 'known', points, stocks, errorMinUmolPerKg: BigInt(house.acidityErrorMinUmolPerKg) };

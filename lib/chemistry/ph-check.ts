@@ -45,7 +45,10 @@ export function checkPh(book: Book, jar: Composition, jarPh: JarPh): readonly Fi
   const { lower, upper } = jarWindow(book, jar);
   const missing = jarPh.kind === 'predicted' && jarPh.needs.kind === 'missing' ? missingAcidity(jarPh.needs.stockIds) : [];
   if (lower.phX100 > upper.phX100) {
-    return [finding('ph-windows-apart', lower.of, { lowerOf: lower.of, upperOf: upper.of, minPhX100: lower.phX100, maxPhX100: upper.phX100 }), ...missing];
+    return [
+      finding('ph-windows-apart', lower.of, { lowerOf: lower.of, upperOf: upper.of, minPhX100: lower.phX100, maxPhX100: upper.phX100 }),
+      ...missing,
+    ];
   }
   if (missing.length > 0) return missing;
   const predictedPhX100 = shownPhX100(jarPh);

@@ -15,7 +15,11 @@ import { undissociatedShare } from './undissociated.ts';
 /** Findings of check 9; undecided ones where an acid preservative's pH is not known. */
 export function checkPreservation(book: Book, jar: Composition, jarPh: JarPh): readonly Finding[] {
   const { preservatives, testedPowderPpm, testedSwellingClayPpm, evidenceId } = book.rulebook.base.preservation;
-  const beyond = (code: 'powder-beyond-challenge' | 'swelling-clay-beyond-challenge', found: ReturnType<typeof powderPart>, maxPpm: number): readonly Finding[] =>
+  const beyond = (
+    code: 'powder-beyond-challenge' | 'swelling-clay-beyond-challenge',
+    found: ReturnType<typeof powderPart>,
+    maxPpm: number,
+  ): readonly Finding[] =>
     exceedsPpm(found, jar.whole, maxPpm) ? [finding(code, evidenceId, { foundPpm: partToPpm(found, jar.whole), maxPpm })] : [];
   return [
     ...preservatives.flatMap((preservative) => [
@@ -37,7 +41,8 @@ function checkDilution(jar: Composition, { substanceId, provenMinPpm }: Preserva
 /** A window end that the need tables cannot reach is reported as undecided, not as broken. */
 function checkPhWindow({ substanceId, ph }: Preservative, jarPh: JarPh): readonly Finding[] {
   const ends = [lowerEnd(jarPh, ph.minPhX100), upperEnd(jarPh, ph.maxPhX100)];
-  if (ends.includes('broken')) return [finding('preservative-ph', substanceId, { substanceId, minPhX100: ph.minPhX100, maxPhX100: ph.maxPhX100 })];
+  if (ends.includes('broken'))
+    return [finding('preservative-ph', substanceId, { substanceId, minPhX100: ph.minPhX100, maxPhX100: ph.maxPhX100 })];
   if (!ends.includes('unknown')) return [];
   const bounds = phBounds(jarPh);
   const atPhX100 = ends[0] === 'unknown' ? ph.minPhX100 : ph.maxPhX100;

@@ -11,7 +11,8 @@ export const undissociatedShare = (at: Ph, pka: number): number => 1 / (1 + 10 *
  * pKas rise along the list. Scaled by the largest form, so that no pH overflows.
  */
 export function formShares(at: number, pkas: readonly number[]): readonly number[] {
-  const logs = pkas.reduce<readonly number[]>((done, pka) => [...done, (done.at(-1) ?? 0) + at - pka], [0]);
+  const logs = [0];
+  for (const pka of pkas) logs.push((logs.at(-1) ?? 0) + at - pka);
   const most = Math.max(...logs);
   const weights = logs.map((log) => 10 ** (log - most));
   const sum = weights.reduce((total, weight) => total + weight, 0);

@@ -1,8 +1,9 @@
 // Check 10: powders go into oil before they meet water; dropped into finished cream they clump. Is there oil enough to wet them?
 // Oil absorption (ISO 787-5) ends at a stiff putty, so a spare is multiplied on.
-import { invariant } from '../base/invariant.ts';
+
 import type { Finding } from '../base/finding.ts';
 import { finding } from '../base/finding.ts';
+import { invariant } from '../base/invariant.ts';
 import type { Composition } from '../composition/compose.ts';
 import type { Book } from '../rulebook/book.ts';
 import { need } from '../rulebook/book.ts';
@@ -26,7 +27,10 @@ export const isInsolublePowder = (material: Material): boolean => material.kind 
 export function wettingOf(book: Book, jar: Composition): Wetting {
   const spare = BigInt(book.rulebook.house.wettingSparePpm);
   const grain = MG_PER_100G * BigInt(WHOLE_PPM);
-  const absorbed = [...jar.additionMaterials].reduce((sum, [materialId, held]) => sum + held * absorption(need(book.materials, materialId)), 0n);
+  const absorbed = [...jar.additionMaterials].reduce(
+    (sum, [materialId, held]) => sum + held * absorption(need(book.materials, materialId)),
+    0n,
+  );
   return { needed: part(absorbed * spare), available: part(jar.pasteOil * grain), whole: part(jar.whole * grain) };
 }
 

@@ -74,5 +74,9 @@ export function swatchOf(lab: Lab): Swatch {
 
 const hexOf = (lab: Lab): string =>
   `#${linearOf(lab)
-    .map((value) => Math.round(encode(Math.min(1, Math.max(0, value))) * 255).toString(16).padStart(2, '0'))
+    .map((value) =>
+      Math.round(encode(Math.min(1, Math.max(0, value))) * 255)
+        .toString(16)
+        .padStart(2, '0'),
+    )
     .join('')}`;

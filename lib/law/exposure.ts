@@ -28,9 +28,17 @@ interface Margin {
  * Throws a Fault for a scenario that is not in whole numbers.
  */
 function marginOf(scenario: ExposureScenario, exposure: Exposure, dose: { found: Part; whole: Part; areaFactorPpm: FactorPpm }): Margin {
-  const perDay = BigInt(scenario.amountPerUseMg) * UG_PER_MG * BigInt(scenario.usesPerDayCount) * BigInt(scenario.retentionPpm) * BigInt(dose.areaFactorPpm);
+  const perDay =
+    BigInt(scenario.amountPerUseMg) *
+    UG_PER_MG *
+    BigInt(scenario.usesPerDayCount) *
+    BigInt(scenario.retentionPpm) *
+    BigInt(dose.areaFactorPpm);
   const absorbed = perDay * dose.found * BigInt(exposure.dermalAbsorptionPpm) * G_PER_KG;
-  return { numerator: BigInt(exposure.systemicPodUgPerKgDay) * BigInt(scenario.bodyWeightG) * dose.whole * PPM * PPM * PPM, denominator: absorbed };
+  return {
+    numerator: BigInt(exposure.systemicPodUgPerKgDay) * BigInt(scenario.bodyWeightG) * dose.whole * PPM * PPM * PPM,
+    denominator: absorbed,
+  };
 }
 
 /** Findings of check 12. `areaFactorPpm`: how much of the scenario's area is covered; null = all of it. */

@@ -83,7 +83,8 @@ interface Grouped {
 function compareEntries(a: Grouped, b: Grouped): number {
   const lasts = Number(a.group === 'colourant') - Number(b.group === 'colourant');
   if (lasts !== 0) return lasts;
-  if (a.group === 'colourant') return compareColourIndex(a.entry.colourIndex ?? '', b.entry.colourIndex ?? '') || compareNames(a.entry, b.entry);
+  if (a.group === 'colourant')
+    return compareColourIndex(a.entry.colourIndex ?? '', b.entry.colourIndex ?? '') || compareNames(a.entry, b.entry);
   if (a.entry.held !== b.entry.held) return a.entry.held > b.entry.held ? -1 : 1;
   return compareNames(a.entry, b.entry);
 }

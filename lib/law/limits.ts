@@ -20,7 +20,8 @@ export const isInForce = (row: Pick<LimitRow, 'fromDay' | 'untilDay'>, day: Loca
 /** Substance limits of a market for its kind of product, in force on a day. */
 export const limitsInForce = (book: Book, market: Market, day: LocalDay): readonly SubstanceLimit[] =>
   book.rulebook.limits.filter(
-    (row): row is SubstanceLimit => row.kind === 'substance' && row.marketId === market.id && row.productKinds.includes(market.productKind) && isInForce(row, day),
+    (row): row is SubstanceLimit =>
+      row.kind === 'substance' && row.marketId === market.id && row.productKinds.includes(market.productKind) && isInForce(row, day),
   );
 
 /** Σ part × factor over the row's substances, in parts of whole × 10^6: the jar's content as the limit expresses it. */
@@ -29,7 +30,10 @@ export const expressedPart = (jar: Composition, row: SubstanceLimit): Part =>
 
 /** Findings of check 11 over all markets of the rulebook. */
 export const checkLaw = (book: Book, jar: Composition, day: LocalDay): readonly Finding[] =>
-  book.rulebook.markets.flatMap((market) => [...checkSubstanceLimits(book, jar, { market, day }), ...checkColourants(book, jar, { market, day })]);
+  book.rulebook.markets.flatMap((market) => [
+    ...checkSubstanceLimits(book, jar, { market, day }),
+    ...checkColourants(book, jar, { market, day }),
+  ]);
 
 interface Where {
   readonly market: Market;
@@ -42,7 +46,15 @@ function checkSubstanceLimits(book: Book, jar: Composition, { market, day }: Whe
     const found = expressedPart(jar, row);
     if (!exceedsPpm(found, whole, row.maxPpm)) return [];
     const substanceIds = heldOf(jar, row).join(', ');
-    return [finding('law-limit', row.id, { marketId: market.id, substanceIds, foundPpm: partToPpm(found, whole), maxPpm: row.maxPpm, expressedAs: row.expressedAs })];
+    return [
+      finding('law-limit', row.id, {
+        marketId: market.id,
+        substanceIds,
+        foundPpm: partToPpm(found, whole),
+        maxPpm: row.maxPpm,
+        expressedAs: row.expressedAs,
+      }),
+    ];
   });
 }
 
@@ -75,7 +87,11 @@ const needsPermission = (market: Market, material: Material): boolean =>
   material.kind === 'pigment' || (market.colourantsListed === 'all-colouring' && material.colours);
 
 /** Cautions that limit rows in force demand as soon as the jar holds any of their substances, with the row that asks. */
-export const lawCautions = (book: Book, jar: Composition, day: LocalDay): readonly { readonly cautionId: string; readonly ruleId: string }[] =>
+export const lawCautions = (
+  book: Book,
+  jar: Composition,
+  day: LocalDay,
+): readonly { readonly cautionId: string; readonly ruleId: string }[] =>
   book.rulebook.markets.flatMap((market) =>
     limitsInForce(book, market, day).flatMap((row) =>
       row.cautionId !== undefined && heldOf(jar, row).length > 0 ? [{ cautionId: row.cautionId, ruleId: row.id }] : [],

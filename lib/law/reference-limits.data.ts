@@ -42,12 +42,21 @@ const LEAVE: readonly ProductKind[] = ['leave-on'];
 
 /** A name as such; salts and esters take their factor from the table of equivalents. */
 const asSuch = (...names: readonly string[]) => names.map((name) => ({ name, factorPpm: factorPpm(WHOLE_PPM) }));
-const converted = (...names: readonly string[]) => EQUIVALENT_ROWS.filter((one) => names.includes(one.name)).map(({ name, factorPpm: factor }) => ({ name, factorPpm: factor }));
+const converted = (...names: readonly string[]) =>
+  EQUIVALENT_ROWS.filter((one) => names.includes(one.name)).map(({ name, factorPpm: factor }) => ({ name, factorPpm: factor }));
 /** Parabens are limited as 4-hydroxybenzoic acid, 138.122 g/mol. */
 const paraben = (name: string, molarMassMgPerMol: number) => ({ name, factorPpm: equivalentFactor(138_122, molarMassMgPerMol) });
 
 type Rest = Partial<Pick<ReferenceLimit, 'fromDay' | 'warning' | 'note'>>;
-type Row = readonly [entry: string, substances: ReferenceLimit['substances'], kinds: readonly ProductKind[], max: number, as: string, status: ReferenceOrigin['status'], rest?: Rest];
+type Row = readonly [
+  entry: string,
+  substances: ReferenceLimit['substances'],
+  kinds: readonly ProductKind[],
+  max: number,
+  as: string,
+  status: ReferenceOrigin['status'],
+  rest?: Rest,
+];
 
 const eu = ([entry, substances, productKinds, max, expressedAs, status, rest = {}]: Row): ReferenceLimit => ({
   id: `eu-${entry.toLowerCase().replaceAll(/[^a-z0-9]+/g, '-')}-${productKinds.length === 2 ? 'all' : productKinds.join('-')}`,
@@ -71,7 +80,15 @@ const preservatives: readonly ReferenceLimit[] = [
   eu(['V/1', [...asSuch('BENZOIC ACID'), ...converted('SODIUM BENZOATE')], LEAVE, 5000, 'as acid', 'verified']),
   eu(['V/1a', converted('POTASSIUM BENZOATE'), BOTH, 5000, 'as acid', 'verified']),
   eu(['V/2', asSuch('PROPIONIC ACID'), BOTH, 20_000, 'as acid', 'verified']),
-  eu(['V/3', [...asSuch('SALICYLIC ACID'), ...converted('SODIUM SALICYLATE')], BOTH, 5000, 'as acid', 'verified', { ...UNDER_3, note: 'As preservative; for other uses see III/98.' }]),
+  eu([
+    'V/3',
+    [...asSuch('SALICYLIC ACID'), ...converted('SODIUM SALICYLATE')],
+    BOTH,
+    5000,
+    'as acid',
+    'verified',
+    { ...UNDER_3, note: 'As preservative; for other uses see III/98.' },
+  ]),
   eu(['V/4', [...asSuch('SORBIC ACID'), ...converted('POTASSIUM SORBATE')], BOTH, 6000, 'as acid', 'verified']),
   eu(['V/13', [...asSuch('DEHYDROACETIC ACID'), ...converted('SODIUM DEHYDROACETATE')], BOTH, 6000, 'as acid', 'from-memory']),
   eu(['V/29', asSuch('PHENOXYETHANOL'), BOTH, 10_000, 'as such', 'from-memory']),
@@ -79,38 +96,94 @@ const preservatives: readonly ReferenceLimit[] = [
   eu(['V/50', asSuch('CHLORPHENESIN'), BOTH, 3000, 'as such', 'from-memory']),
   eu(['V/57', asSuch('METHYLISOTHIAZOLINONE'), RINSE, 15, 'as such', 'from-memory', { note: 'Never together with V/39.' }]),
   eu(['V/57', asSuch('METHYLISOTHIAZOLINONE'), LEAVE, 0, 'as such', 'from-memory']),
-  eu(['V/39', asSuch('METHYLCHLOROISOTHIAZOLINONE'), RINSE, 15, 'as the 3:1 mixture', 'from-memory', { note: 'Count both parts of the mixture; never together with V/57.' }]),
+  eu([
+    'V/39',
+    asSuch('METHYLCHLOROISOTHIAZOLINONE'),
+    RINSE,
+    15,
+    'as the 3:1 mixture',
+    'from-memory',
+    { note: 'Count both parts of the mixture; never together with V/57.' },
+  ]),
   eu(['V/39', asSuch('METHYLCHLOROISOTHIAZOLINONE'), LEAVE, 0, 'as the 3:1 mixture', 'from-memory']),
   eu(['V/12 methyl', [paraben('METHYLPARABEN', 152_149)], BOTH, 4000, 'as acid', 'from-memory']),
   eu(['V/12 ethyl', [paraben('ETHYLPARABEN', 166_176)], BOTH, 4000, 'as acid', 'from-memory']),
   eu(['V/12a', [paraben('PROPYLPARABEN', 180_203), paraben('BUTYLPARABEN', 194_230)], BOTH, 1400, 'as acid, sum', 'from-memory']),
   eu([
     'V/12 and 12a',
-    [paraben('METHYLPARABEN', 152_149), paraben('ETHYLPARABEN', 166_176), paraben('PROPYLPARABEN', 180_203), paraben('BUTYLPARABEN', 194_230)],
-    BOTH, 8000, 'as acid, sum', 'from-memory',
+    [
+      paraben('METHYLPARABEN', 152_149),
+      paraben('ETHYLPARABEN', 166_176),
+      paraben('PROPYLPARABEN', 180_203),
+      paraben('BUTYLPARABEN', 194_230),
+    ],
+    BOTH,
+    8000,
+    'as acid, sum',
+    'from-memory',
   ]),
-  eu(['V/54', asSuch('BENZALKONIUM CHLORIDE'), BOTH, 1000, 'as benzalkonium chloride', 'from-memory', { note: 'Cationic: clays adsorb it.' }]),
+  eu([
+    'V/54',
+    asSuch('BENZALKONIUM CHLORIDE'),
+    BOTH,
+    1000,
+    'as benzalkonium chloride',
+    'from-memory',
+    { note: 'Cationic: clays adsorb it.' },
+  ]),
   eu(['V/42', asSuch('CHLORHEXIDINE'), BOTH, 3000, 'as chlorhexidine', 'from-memory', { note: 'Cationic: clays adsorb it.' }]),
 ];
 
 const restricted: readonly ReferenceLimit[] = [
   eu(['III/24', converted('ZINC PCA', 'ZINC ACETATE', 'ZINC CHLORIDE', 'ZINC GLUCONATE'), BOTH, 10_000, 'as zinc', 'verified']),
-  eu(['III/98', [...asSuch('SALICYLIC ACID'), ...converted('SODIUM SALICYLATE')], BOTH, 20_000, 'as acid', 'verified', { ...UNDER_3, note: 'Counts any use of salicylic acid.' }]),
-  eu(['III/12', asSuch('HYDROGEN PEROXIDE'), BOTH, 40_000, 'as hydrogen peroxide', 'verified', {
-    warning: 'Contains hydrogen peroxide. Avoid contact with eyes. Rinse immediately if product comes into contact with them.',
-  }]),
+  eu([
+    'III/98',
+    [...asSuch('SALICYLIC ACID'), ...converted('SODIUM SALICYLATE')],
+    BOTH,
+    20_000,
+    'as acid',
+    'verified',
+    { ...UNDER_3, note: 'Counts any use of salicylic acid.' },
+  ]),
+  eu([
+    'III/12',
+    asSuch('HYDROGEN PEROXIDE'),
+    BOTH,
+    40_000,
+    'as hydrogen peroxide',
+    'verified',
+    {
+      warning: 'Contains hydrogen peroxide. Avoid contact with eyes. Rinse immediately if product comes into contact with them.',
+    },
+  ]),
   eu(['III/4', asSuch('AMMONIA'), BOTH, 60_000, 'as ammonia', 'verified', { note: 'Above 2 % the label says "Contains ammonia".' }]),
-  eu(['III/57', converted('STRONTIUM CHLORIDE'), BOTH, 21_000, 'as strontium', 'verified', { warning: 'Contains strontium chloride. Frequent use by children is not advisable.' }]),
+  eu([
+    'III/57',
+    converted('STRONTIUM CHLORIDE'),
+    BOTH,
+    21_000,
+    'as strontium',
+    'verified',
+    { warning: 'Contains strontium chloride. Frequent use by children is not advisable.' },
+  ]),
   eu(['III/325', asSuch('BHT'), BOTH, 8000, 'as such', 'verified']),
   eu(['III/22', asSuch('RESORCINOL'), BOTH, 0, 'as such', 'verified']),
   eu(['III/14', asSuch('HYDROQUINONE'), BOTH, 0, 'as such', 'verified']),
   eu(['III/373', asSuch('GENISTEIN'), BOTH, 70, 'as such', 'verified', FROM_2025_02]),
   eu(['III/374', asSuch('DAIDZEIN'), BOTH, 200, 'as such', 'verified', FROM_2025_02]),
   eu(['III/375', asSuch('KOJIC ACID'), BOTH, 10_000, 'as such', 'verified', FROM_2025_02]),
-  eu(['III/376', [...asSuch('RETINOL'), ...converted('RETINYL PALMITATE', 'RETINYL ACETATE')], BOTH, 3000, 'as retinol equivalent', 'verified', {
-    fromDay: localDay('2025-11-01'),
-    warning: 'Contains Vitamin A. Consider your daily intake before use',
-  }]),
+  eu([
+    'III/376',
+    [...asSuch('RETINOL'), ...converted('RETINYL PALMITATE', 'RETINYL ACETATE')],
+    BOTH,
+    3000,
+    'as retinol equivalent',
+    'verified',
+    {
+      fromDay: localDay('2025-11-01'),
+      warning: 'Contains Vitamin A. Consider your daily intake before use',
+    },
+  ]),
   eu(['III/377', asSuch('ALPHA-ARBUTIN'), BOTH, 20_000, 'as such', 'verified', FACE_CREAM]),
   eu(['III/378', asSuch('ARBUTIN'), BOTH, 70_000, 'as such', 'verified', FACE_CREAM]),
   eu(['III/380', asSuch('HEXYL SALICYLATE'), RINSE, 5000, 'as such', 'verified', { ...UNDER_3, fromDay: localDay('2026-05-01') }]),

@@ -21,7 +21,11 @@ export interface TolerableError {
 /** Tolerable negative error of a nominal content, or null where the market's table has no row for it. */
 export function tolerableError(marketId: MarketId, nominalUg: MassUg): TolerableError | null {
   const rows = TABLES[marketId];
-  const row = rows.find((one, index) => (nominalUg > one.aboveMg * UG_PER_MG || (index === 0 && nominalUg === one.aboveMg * UG_PER_MG)) && nominalUg <= one.upToMg * UG_PER_MG);
+  const row = rows.find(
+    (one, index) =>
+      (nominalUg > one.aboveMg * UG_PER_MG || (index === 0 && nominalUg === one.aboveMg * UG_PER_MG)) &&
+      nominalUg <= one.upToMg * UG_PER_MG,
+  );
   if (!row || nominalUg === 0) return null;
   const errorUg = massUg(allowedUg(row, nominalUg, STEPS_UG[marketId]));
   return { errorUg, lowerUg: massUg(nominalUg - errorUg), lowestUg: massUg(nominalUg - 2 * errorUg) };

@@ -23,7 +23,9 @@ const runs = { seed: 20_261_125, numRuns: 200 };
 const tables = (from: number, step: number): fc.Arbitrary<AcidityTable> =>
   fc
     .tuple(fc.integer({ min: from, max: 0 }), fc.array(fc.integer({ min: 0, max: step }), { minLength: 12, maxLength: 12 }))
-    .map(([first, steps]) => anAcidityTable(...steps.reduce<number[]>((done, one) => [...done, (done.at(-1) ?? 0) + one], [first])));
+    .map(([first, steps]) =>
+      anAcidityTable(first, ...steps.map((_, index) => steps.slice(0, index + 1).reduce((sum, one) => sum + one, first))),
+    );
 
 const shares = fc.record({ one: fc.integer({ min: 0, max: 20_000 }), two: fc.integer({ min: 0, max: 20_000 }) });
 const phs = fc.integer({ min: 300, max: 900 });
@@ -78,7 +80,13 @@ describe('needs', () => {
         const book = bookOf(...made);
         const need = (amounts: { cream: bigint; stocks: readonly (readonly [string, bigint])[] }) =>
           needAt(known(book, compose(book, { cream: amounts.cream, oil: 0n, stocks: new Map(amounts.stocks) })), at);
-        const all = need({ cream: 10n ** 9n, stocks: [['one-neat', BigInt(one)], ['two-neat', BigInt(two)]] });
+        const all = need({
+          cream: 10n ** 9n,
+          stocks: [
+            ['one-neat', BigInt(one)],
+            ['two-neat', BigInt(two)],
+          ],
+        });
         const apart = [
           need({ cream: 10n ** 9n, stocks: [] }),
           need({ cream: 0n, stocks: [['one-neat', BigInt(one)]] }),
@@ -162,12 +170,22 @@ describe('predicted pH', () => {
 });
 
 describe('charge balance', () => {
-  const ions = fc.record({ acid: fc.double({ min: 0.001, max: 0.1, noNaN: true }), base: fc.double({ min: 0, max: 0.1, noNaN: true }), pka: fc.double({ min: 2.5, max: 9.5, noNaN: true }) });
+  const ions = fc.record({
+    acid: fc.double({ min: 0.001, max: 0.1, noNaN: true }),
+    base: fc.double({ min: 0, max: 0.1, noNaN: true }),
+    pka: fc.double({ min: 2.5, max: 9.5, noNaN: true }),
+  });
 
   it('makes tables that never decrease and cross zero where the solution’s own pH is', () => {
     fc.assert(
       fc.property(ions, ({ acid, base, pka }) => {
-        const solution = { ions: [{ molPerKg: acid, topCharge: 0, pkas: [pka, pka + 3] }, { molPerKg: base, topCharge: 1, pkas: [] }], waterShare: 1 };
+        const solution = {
+          ions: [
+            { molPerKg: acid, topCharge: 0, pkas: [pka, pka + 3] },
+            { molPerKg: base, topCharge: 1, pkas: [] },
+          ],
+          waterShare: 1,
+        };
         const table = acidityTable(solution);
         const own = phOf(solution);
         expect(table.ok && own.ok).toBe(true);
@@ -185,11 +203,18 @@ describe('charge balance', () => {
 
   it('spreads an acid over its forms without losing any', () => {
     fc.assert(
-      fc.property(fc.double({ min: 0, max: 14, noNaN: true }), fc.array(fc.double({ min: 0, max: 14, noNaN: true }), { maxLength: 4 }), (at, pkas) => {
-        const forms = formShares(at, [...pkas].sort((a, b) => a - b));
-        expect(forms).toHaveLength(pkas.length + 1);
-        expect(forms.reduce((sum, share) => sum + share, 0)).toBeCloseTo(1, 12);
-      }),
+      fc.property(
+        fc.double({ min: 0, max: 14, noNaN: true }),
+        fc.array(fc.double({ min: 0, max: 14, noNaN: true }), { maxLength: 4 }),
+        (at, pkas) => {
+          const forms = formShares(
+            at,
+            [...pkas].sort((a, b) => a - b),
+          );
+          expect(forms).toHaveLength(pkas.length + 1);
+          expect(forms.reduce((sum, share) => sum + share, 0)).toBeCloseTo(1, 12);
+        },
+      ),
       runs,
     );
   });
@@ -198,8 +223,15 @@ describe('charge balance', () => {
 describe('wetting', () => {
   const book = aBook({
     substances: [aSubstance('clay'), aSubstance('blue')],
-    materials: [aPowder('clay', { oilAbsorptionMgPer100g: mgPer100g(43_210) }), aPowder('blue', { kind: 'pigment', oilAbsorptionMgPer100g: mgPer100g(35_007) })],
-    stocks: [aStock('clay', { addedTo: 'paste' }), aStock('blue', { addedTo: 'paste' }), aStock('blue', { id: 'blend', isBlend: true, addedTo: 'paste', parts: parts({ clay: 900_000, blue: 100_000 }) })],
+    materials: [
+      aPowder('clay', { oilAbsorptionMgPer100g: mgPer100g(43_210) }),
+      aPowder('blue', { kind: 'pigment', oilAbsorptionMgPer100g: mgPer100g(35_007) }),
+    ],
+    stocks: [
+      aStock('clay', { addedTo: 'paste' }),
+      aStock('blue', { addedTo: 'paste' }),
+      aStock('blue', { id: 'blend', isBlend: true, addedTo: 'paste', parts: parts({ clay: 900_000, blue: 100_000 }) }),
+    ],
   });
   const needed = (held: Readonly<Record<string, number>>): bigint => wettingOf(book, aPlannedJar(book, held)).needed;
   const ppm = fc.integer({ min: 0, max: 2000 });

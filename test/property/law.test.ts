@@ -79,9 +79,15 @@ describe('limits', () => {
 describe('exposure', () => {
   it('never finds a better margin for a larger share or area', () => {
     const book = aBook({
-      substances: [aSubstance('niacinamide', { exposureDemanded: true, exposure: { systemicPodUgPerKgDay: 9000, dermalAbsorptionPpm: sharePpm(500_000), source: 'invented for tests' } })],
+      substances: [
+        aSubstance('niacinamide', {
+          exposureDemanded: true,
+          exposure: { systemicPodUgPerKgDay: 9000, dermalAbsorptionPpm: sharePpm(500_000), source: 'invented for tests' },
+        }),
+      ],
     });
-    const broken = (held: number, area: number) => checkExposure(book, aPlannedJar(book, { 'niacinamide-neat': held }), factorPpm(area)).length > 0;
+    const broken = (held: number, area: number) =>
+      checkExposure(book, aPlannedJar(book, { 'niacinamide-neat': held }), factorPpm(area)).length > 0;
     fc.assert(
       fc.property(ppm, factor, ppm, (held, area, more) => {
         if (!broken(held, area)) return;
@@ -98,8 +104,12 @@ describe('labels', () => {
     const stocks = ['kaolin-neat', 'niacinamide-neat', 'rust-blend'] as const;
     fc.assert(
       fc.property(fc.tuple(ppm, ppm, ppm), fc.shuffledSubarray([...stocks], { minLength: 3 }), (amounts, order) => {
-        const held = new Map<string, number>(stocks.map((stock, index) => [stock, (amounts[index] ?? 0) / 5 | 0]));
-        const list = (ids: readonly string[]) => labelIngredients(book, aPlannedJar(book, Object.fromEntries(ids.map((id) => [id, held.get(id) ?? 0]))), { id: 'EU', productKind: 'rinse-off' });
+        const held = new Map<string, number>(stocks.map((stock, index) => [stock, ((amounts[index] ?? 0) / 5) | 0]));
+        const list = (ids: readonly string[]) =>
+          labelIngredients(book, aPlannedJar(book, Object.fromEntries(ids.map((id) => [id, held.get(id) ?? 0]))), {
+            id: 'EU',
+            productKind: 'rinse-off',
+          });
         const found = list(order);
         expect(found).toEqual(list(stocks));
         expect(new Set(found.map((one) => one.name)).size).toBe(found.length);
@@ -126,7 +136,11 @@ describe('net content', () => {
 });
 
 describe('colour', () => {
-  const lab = fc.record({ l: fc.double({ min: 0, max: 100, noNaN: true }), a: fc.double({ min: -100, max: 100, noNaN: true }), b: fc.double({ min: -100, max: 100, noNaN: true }) });
+  const lab = fc.record({
+    l: fc.double({ min: 0, max: 100, noNaN: true }),
+    a: fc.double({ min: -100, max: 100, noNaN: true }),
+    b: fc.double({ min: -100, max: 100, noNaN: true }),
+  });
 
   it('difference is symmetric, zero for itself and never negative', () => {
     fc.assert(
@@ -140,6 +154,9 @@ describe('colour', () => {
   });
 
   it('every colour has a swatch that a screen can show', () => {
-    fc.assert(fc.property(lab, (one) => void expect(swatchOf(one).hex).toMatch(/^#[0-9a-f]{6}$/)), runs);
+    fc.assert(
+      fc.property(lab, (one) => void expect(swatchOf(one).hex).toMatch(/^#[0-9a-f]{6}$/)),
+      runs,
+    );
   });
 });

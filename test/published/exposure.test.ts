@@ -30,7 +30,14 @@ const shown = (scenario: Partial<ExposureScenario>): ShownExposure => {
 
 describe('exposure', () => {
   it('worked: 8 g, once a day, retention 0.10, 60 kg: 0.1333 mg/kg/day, margin 750, weekly 2 625, 283 µg/cm²', () => {
-    const found = shown({ amountPerUseMg: 8000, usesPerDayCount: 1, usesPerWeekCount: 2, retentionPpm: factorPpm(100_000), bodyWeightG: 60_000, faceAreaCm2: 565 });
+    const found = shown({
+      amountPerUseMg: 8000,
+      usesPerDayCount: 1,
+      usesPerWeekCount: 2,
+      retentionPpm: factorPpm(100_000),
+      bodyWeightG: 60_000,
+      faceAreaCm2: 565,
+    });
     expect(found.sedMgPerKgDay).toBeCloseTo(0.1333, 4);
     expect(found.marginOfSafety).toBeCloseTo(750, 9);
     expect(found.weeklyMarginOfSafety).toBeCloseTo(2625, 9);
@@ -78,7 +85,9 @@ describe('the floor of the margin', () => {
     };
     // SED 133.33… µg/kg/day: PoD 13 333.3… is the floor, so that 13 334 passes and 13 333 does not.
     expect(codes(13_334)).toEqual([]);
-    expect(codes(13_333)).toEqual([{ code: 'exposure-margin', ruleId: 'niacinamide', facts: { substanceId: 'niacinamide', marginX100: 9999, floorCount: 100 } }]);
+    expect(codes(13_333)).toEqual([
+      { code: 'exposure-margin', ruleId: 'niacinamide', facts: { substanceId: 'niacinamide', marginX100: 9999, floorCount: 100 } },
+    ]);
   });
 
   it('rises with the area: half a face is half the dose', () => {

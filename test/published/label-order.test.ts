@@ -1,14 +1,13 @@
 // Ingredient lists: Regulation (EC) No 1223/2009, Article 19(1)(g) (from memory) and 21 CFR 701.3(a) (verified) and (f) (from memory).
 // Allergens: Regulation (EU) 2023/1545, "exceeds" 0.001 % or 0.01 % (verified). The jars are worked by hand apart from this program.
 import { describe, expect, it } from 'vitest';
-import { allergensOwed } from '#lib/law/allergens.ts';
 import { ALLERGEN_NAMES } from '#lib/law/allergen-names.data.ts';
+import { allergensOwed } from '#lib/law/allergens.ts';
 import { labelIngredients } from '#lib/law/label-order.ts';
-import { WHOLE_PPM } from '#lib/units/share.ts';
+import { sharePpm, WHOLE_PPM } from '#lib/units/share.ts';
 import { aBase } from '#test/support/a-base.ts';
 import { aBook, aPlannedJar } from '#test/support/a-jar.ts';
 import { aMaterial, aPowder, aStock, aSubstance, parts, substancesOf } from '#test/support/a-material.ts';
-import { sharePpm } from '#lib/units/share.ts';
 
 const EU = { id: 'EU', productKind: 'rinse-off' } as const;
 const EU_LEAVE = { id: 'EU', productKind: 'leave-on' } as const;
@@ -37,13 +36,24 @@ const book = aBook({
     aSubstance('panthenol'),
     aSubstance('fine-titanium', { labelNames: { EU: 'CI 77891', US: 'TITANIUM DIOXIDE' }, colourIndex: '77891', nano: true }),
     aSubstance('linalool'),
-    red.substance, yellow.substance, black.substance,
+    red.substance,
+    yellow.substance,
+    black.substance,
   ],
   materials: [
-    aMaterial('glycerin'), aMaterial('triglyceride', { kind: 'oil' }), aMaterial('cetearyl'), aMaterial('rest'), aMaterial('panthenol'),
+    aMaterial('glycerin'),
+    aMaterial('triglyceride', { kind: 'oil' }),
+    aMaterial('cetearyl'),
+    aMaterial('rest'),
+    aMaterial('panthenol'),
     aPowder('fine-titanium', { kind: 'pigment', colours: true }),
-    red.material, yellow.material, black.material,
-    aMaterial('oil-of-lavender', { substances: substancesOf({ rest: WHOLE_PPM }), allergens: [{ name: 'LINALOOL', sharePpm: sharePpm(300_000) }] }),
+    red.material,
+    yellow.material,
+    black.material,
+    aMaterial('oil-of-lavender', {
+      substances: substancesOf({ rest: WHOLE_PPM }),
+      allergens: [{ name: 'LINALOOL', sharePpm: sharePpm(300_000) }],
+    }),
     aMaterial('linalool'),
   ],
   stocks: [aStock('panthenol'), aStock('panthenol', { id: 'panthenol-in-clay', parts: parts({ panthenol: 200_000, kaolin: 800_000 }) })],
@@ -58,13 +68,23 @@ describe('order of ingredients', () => {
 
   it('worked example: descending, equal shares by name, the colourant last although it is not the least', () => {
     expect(names(EU, shares)).toEqual([
-      'AQUA', 'REST', 'GLYCERIN', 'CAPRYLIC/CAPRIC TRIGLYCERIDE', 'CETEARYL ALCOHOL', 'KAOLIN', 'NIACINAMIDE', 'PANTHENOL', 'CI 77491',
+      'AQUA',
+      'REST',
+      'GLYCERIN',
+      'CAPRYLIC/CAPRIC TRIGLYCERIDE',
+      'CETEARYL ALCOHOL',
+      'KAOLIN',
+      'NIACINAMIDE',
+      'PANTHENOL',
+      'CI 77491',
     ]);
   });
 
   it('worked example: 66.5 % water, 5.7 % glycerin, 3.8 % and 3.8 %', () => {
     const shown = new Map(labelIngredients(book, aPlannedJar(book, shares), EU).map((one) => [one.name, one.shownPpm]));
-    expect(['AQUA', 'GLYCERIN', 'CAPRYLIC/CAPRIC TRIGLYCERIDE', 'CETEARYL ALCOHOL', 'PANTHENOL'].map((name) => shown.get(name))).toEqual([665_000, 57_000, 38_000, 38_000, 4000]);
+    expect(['AQUA', 'GLYCERIN', 'CAPRYLIC/CAPRIC TRIGLYCERIDE', 'CETEARYL ALCOHOL', 'PANTHENOL'].map((name) => shown.get(name))).toEqual([
+      665_000, 57_000, 38_000, 38_000, 4000,
+    ]);
   });
 
   it('sums an ingredient over everything that brings it before ordering', () => {
@@ -90,7 +110,10 @@ describe('order of ingredients', () => {
   });
 
   it('marks nano in the EU only', () => {
-    const nano = (market: typeof EU | typeof US) => labelIngredients(book, aPlannedJar(book, { 'fine-titanium-neat': 1000 }), market).filter((one) => one.nano).map((one) => one.name);
+    const nano = (market: typeof EU | typeof US) =>
+      labelIngredients(book, aPlannedJar(book, { 'fine-titanium-neat': 1000 }), market)
+        .filter((one) => one.nano)
+        .map((one) => one.name);
     expect([nano(EU), nano(US)]).toEqual([['CI 77891'], []]);
   });
 
@@ -118,14 +141,23 @@ describe('fragrance allergens', () => {
 
   it('is owed above the threshold, not at it', () => {
     const exact = aBook({
-      materials: [aMaterial('scent', { substances: substancesOf({ niacinamide: WHOLE_PPM }), allergens: [{ name: 'LINALOOL', sharePpm: sharePpm(10_000) }] })],
+      materials: [
+        aMaterial('scent', {
+          substances: substancesOf({ niacinamide: WHOLE_PPM }),
+          allergens: [{ name: 'LINALOOL', sharePpm: sharePpm(10_000) }],
+        }),
+      ],
     });
     const at = (ppm: number) => allergensOwed(exact, aPlannedJar(exact, { 'scent-neat': ppm }), EU).length;
     expect([at(10_000), at(10_001)]).toEqual([0, 1]);
   });
 
   it('stands in the list by its share, once: not again beside an ingredient of the same name', () => {
-    expect(names(EU, { 'oil-of-lavender-neat': 2000, 'panthenol-neat': 500 }).slice(-3)).toEqual(['CETEARYL ALCOHOL', 'LINALOOL', 'PANTHENOL']);
+    expect(names(EU, { 'oil-of-lavender-neat': 2000, 'panthenol-neat': 500 }).slice(-3)).toEqual([
+      'CETEARYL ALCOHOL',
+      'LINALOOL',
+      'PANTHENOL',
+    ]);
     expect(names(EU, { 'oil-of-lavender-neat': 2000, 'linalool-neat': 500 }).filter((name) => name === 'LINALOOL')).toHaveLength(1);
   });
 

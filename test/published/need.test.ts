@@ -11,11 +11,28 @@ import { aMaterial, anAcidityTable, aSubstance } from '#test/support/a-material.
 
 /** µmol/kg at pH 3.0, 3.5 … 9.0. */
 const KAOLIN = anAcidityTable(-15_000, -10_000, -5000, 0, 5000, 8000, 11_000, 12_000, 13_000, 14_000, 15_000, 16_000, 17_000);
-const LACTIC = anAcidityTable(-3_000_000, -2_107_000, -553_000, 632_000, 1_193_000, 1_400_000, 1_469_000, 1_490_000, 1_500_000, 1_500_000, 1_500_000, 1_500_000, 1_500_000);
+const LACTIC = anAcidityTable(
+  -3_000_000,
+  -2_107_000,
+  -553_000,
+  632_000,
+  1_193_000,
+  1_400_000,
+  1_469_000,
+  1_490_000,
+  1_500_000,
+  1_500_000,
+  1_500_000,
+  1_500_000,
+  1_500_000,
+);
 
 const book = aBook({
   substances: [aSubstance('lactate')],
-  materials: [aMaterial('kaolin', { kind: 'insoluble-powder', acidity: KAOLIN }), aMaterial('lactate', { kind: 'solution', acidity: LACTIC })],
+  materials: [
+    aMaterial('kaolin', { kind: 'insoluble-powder', acidity: KAOLIN }),
+    aMaterial('lactate', { kind: 'solution', acidity: LACTIC }),
+  ],
 });
 const predicted = (shares: Readonly<Record<string, number>>): number => {
   const found = predictPh(book, aPlannedJar(book, shares));

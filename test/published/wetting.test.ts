@@ -37,7 +37,9 @@ describe('wetting', () => {
   it('worked: charcoal 1.5 % (120) and oat 2.0 % (90) on kaolin 1.0 % (45) need (1.80 + 1.80 + 0.45) × 1.5 = 6.075 % where 3.82 % is there: refused', () => {
     const shares = { 'charcoal-neat': 15_000, 'oat-neat': 20_000, 'kaolin-neat': 10_000 };
     expect(ppm(shares)).toEqual({ needed: 60_750, available: 38_200 });
-    expect(checkWetting(book, aPlannedJar(book, shares))).toEqual([{ code: 'wetting-short', ruleId: 'wetting', facts: { neededPpm: 60_750, availablePpm: 38_200 } }]);
+    expect(checkWetting(book, aPlannedJar(book, shares))).toEqual([
+      { code: 'wetting-short', ruleId: 'wetting', facts: { neededPpm: 60_750, availablePpm: 38_200 } },
+    ]);
   });
 
   it('worked: a premix of 10 % in oil brings nine tenths of its share as free oil', () => {

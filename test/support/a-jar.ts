@@ -40,11 +40,19 @@ const replaced = <T extends { readonly id: string }>(old: readonly T[], fresh: r
 /** A jar that holds these shares of stocks, in ppm; the base takes the rest. */
 export const aPlannedJar = (book: Book, sharesPpm: Readonly<Record<string, number>> = {}): Composition =>
   composePlan(book, {
-    lines: Object.entries(sharesPpm).map(([stockId, share]) => ({ stockId, sharePpm: sharePpm(share), purpose: 'active', materialId: null })),
+    lines: Object.entries(sharesPpm).map(([stockId, share]) => ({
+      stockId,
+      sharePpm: sharePpm(share),
+      purpose: 'active',
+      materialId: null,
+    })),
   });
 
 /** A jar as weighed, in grams. */
-export const aWeighedJar = (book: Book, grams: { readonly cream: number; readonly oil: number; readonly stocks: Readonly<Record<string, number>> }): Composition =>
+export const aWeighedJar = (
+  book: Book,
+  grams: { readonly cream: number; readonly oil: number; readonly stocks: Readonly<Record<string, number>> },
+): Composition =>
   compose(book, {
     cream: BigInt(gramsToUg(grams.cream)),
     oil: BigInt(gramsToUg(grams.oil)),

@@ -25,7 +25,9 @@ describe('caps', () => {
         aMaterial('lactic', { classes: ['acid'] }),
       ],
       stocks: [
-        aStock('bentonite'), aStock('salt'), aStock('lactic'),
+        aStock('bentonite'),
+        aStock('salt'),
+        aStock('lactic'),
         aStock('iron-oxide', { id: 'colour-in-clay', parts: parts({ 'iron-oxide': 100_000, kaolin: 900_000 }), addedTo: 'paste' }),
       ],
       rest: { base: aBase({ caps: { ...aBase().caps, ...caps }, ...base }) },
@@ -58,7 +60,9 @@ describe('caps', () => {
     const opened = book();
     const jar = aPlannedJar(opened, { 'colour-in-clay': 10_000, 'bentonite-neat': 5000, 'salt-neat': 1000 });
     const ppm = (found: ReturnType<typeof powderPart>) => partToPpm(found, jar.whole);
-    expect([powderPart, pigmentPart, swellingClayPart, ionicLoad, irritancyLoad].map((total) => ppm(total(opened, jar)))).toEqual([15_000, 1000, 5000, 7000, 3000]);
+    expect([powderPart, pigmentPart, swellingClayPart, ionicLoad, irritancyLoad].map((total) => ppm(total(opened, jar)))).toEqual([
+      15_000, 1000, 5000, 7000, 3000,
+    ]);
   });
 
   it('free acid is the undissociated part at the lowest pH that the jar may have', () => {
@@ -111,9 +115,11 @@ describe('solubility', () => {
     const salicylic: Solubility = { neutralMgPer100g: mgPer100g(200), pkaX1000: 2970 };
     expect([2.97, 3.47, 3.97].map((value) => solubilityAt(salicylic, value))).toEqual([400, 832, 2200]);
     // 1 % needs about 1.09 g per 100 g of water: 0.2 × (1 + 10^(pH − 2.97)), reached at pH 3.62.
-    expect([codes(book(salicylic), 10_000, at(362)), codes(book(salicylic), 10_000, at(361)), codes(book(salicylic), 10_000, at(362, 1))]).toEqual([
-      [], ['solubility-exceeded'], ['solubility-exceeded'],
-    ]);
+    expect([
+      codes(book(salicylic), 10_000, at(362)),
+      codes(book(salicylic), 10_000, at(361)),
+      codes(book(salicylic), 10_000, at(362, 1)),
+    ]).toEqual([[], ['solubility-exceeded'], ['solubility-exceeded']]);
     expect(solubilityAt(salicylic, 14)).toBe(10_000_000);
   });
 
@@ -134,7 +140,8 @@ describe('preservation', () => {
       materials: [aPowder('bentonite', { classes: ['clay', 'swelling-clay'] })],
       rest: { base: aBase({ preservation: { ...aBase().preservation, ...preservation } }) },
     });
-  const findings = (opened: ReturnType<typeof book>, shares: Readonly<Record<string, number>>, jarPh = at(600)) => checkPreservation(opened, aPlannedJar(opened, shares), jarPh);
+  const findings = (opened: ReturnType<typeof book>, shares: Readonly<Record<string, number>>, jarPh = at(600)) =>
+    checkPreservation(opened, aPlannedJar(opened, shares), jarPh);
   const one = (overrides: Partial<Base['preservation']['preservatives'][number]>) => ({
     preservatives: [{ substanceId: 'phenoxyethanol', provenMinPpm: sharePpm(0), ph: aWindow(300, 850), ...overrides }],
   });
@@ -148,7 +155,10 @@ describe('preservation', () => {
 
   it('counts what additions bring of the preservative', () => {
     const opened = aBook({
-      stocks: [aStock('niacinamide'), aStock('niacinamide', { id: 'preserved', parts: parts({ niacinamide: 500_000, water: 491_000, phenoxyethanol: 9000 }) })],
+      stocks: [
+        aStock('niacinamide'),
+        aStock('niacinamide', { id: 'preserved', parts: parts({ niacinamide: 500_000, water: 491_000, phenoxyethanol: 9000 }) }),
+      ],
       rest: { base: aBase({ preservation: { ...aBase().preservation, ...one({ provenMinPpm: sharePpm(9000) }) } }) },
     });
     expect(findings(opened, { preserved: 50_000 })).toEqual([]);
@@ -166,7 +176,11 @@ describe('preservation', () => {
     const weak = (min: number) => book(one({ weakAcid: { apparentPkaX1000: 4200, minUndissociatedPpm: sharePpm(min) } }));
     expect(findings(weak(4500), {}, at(420))).toEqual([]);
     expect(findings(weak(4501), {}, at(420))).toEqual([
-      { code: 'preservative-undissociated', ruleId: 'phenoxyethanol', facts: { substanceId: 'phenoxyethanol', foundPpm: 4500, minPpm: 4501 } },
+      {
+        code: 'preservative-undissociated',
+        ruleId: 'phenoxyethanol',
+        facts: { substanceId: 'phenoxyethanol', foundPpm: 4500, minPpm: 4501 },
+      },
     ]);
     expect(findings(weak(4500), {}, at(420, 1)).map((found) => found.code)).toEqual(['preservative-undissociated']);
   });
@@ -175,10 +189,16 @@ describe('preservation', () => {
     const opened = aBook({
       substances: [aSubstance('active')],
       materials: [aMaterial('active', { acidity: undefined, classes: ['vitamin'] })],
-      rest: { base: aBase({ preservation: { ...aBase().preservation, ...one({ weakAcid: { apparentPkaX1000: 4200, minUndissociatedPpm: sharePpm(1) } }) } }) },
+      rest: {
+        base: aBase({
+          preservation: { ...aBase().preservation, ...one({ weakAcid: { apparentPkaX1000: 4200, minUndissociatedPpm: sharePpm(1) } }) },
+        }),
+      },
     });
     const jar = aPlannedJar(opened, { 'active-neat': 10_000 });
-    expect(new Set(checkPreservation(opened, jar, predictedJarPh(opened, jar)).map((found) => found.code))).toEqual(new Set(['acidity-missing']));
+    expect(new Set(checkPreservation(opened, jar, predictedJarPh(opened, jar)).map((found) => found.code))).toEqual(
+      new Set(['acidity-missing']),
+    );
   });
 
   it('holds as far as the challenge test went with powder and swelling clay', () => {
@@ -195,9 +215,13 @@ describe('a jar of mixed substances', () => {
   it('is asked substance by substance, however materials bring them', () => {
     const opened = aBook({
       substances: [aSubstance('active', { solubility: { neutralMgPer100g: mgPer100g(500) } })],
-      materials: [aMaterial('one', { substances: substancesOf({ active: 500_000, water: 500_000 }) }), aMaterial('two', { substances: substancesOf({ active: WHOLE_PPM }) })],
+      materials: [
+        aMaterial('one', { substances: substancesOf({ active: 500_000, water: 500_000 }) }),
+        aMaterial('two', { substances: substancesOf({ active: WHOLE_PPM }) }),
+      ],
     });
-    const codes = (two: number) => checkSolubility(opened, aPlannedJar(opened, { 'one-neat': 4000, 'two-neat': two }), at(600)).map((found) => found.code);
+    const codes = (two: number) =>
+      checkSolubility(opened, aPlannedJar(opened, { 'one-neat': 4000, 'two-neat': two }), at(600)).map((found) => found.code);
     // 0.2 % + x against 0.005 × (0.931 × (0.996 − x) + 0.002): x = 2636.0… ppm.
     expect([codes(2630), codes(2640)]).toEqual([[], ['solubility-exceeded']]);
   });

@@ -57,7 +57,10 @@ describe('needs of a jar', () => {
     const missing = bookWith(undefined, {
       stocks: [aStock('active'), aStock('active', { id: 'half', parts: parts({ active: 500_000, water: 500_000 }) })],
     });
-    expect(jarNeeds(missing, aPlannedJar(missing, { 'active-neat': 100, half: 100, 'kaolin-neat': 100 }))).toEqual({ kind: 'missing', stockIds: ['active-neat', 'half'] });
+    expect(jarNeeds(missing, aPlannedJar(missing, { 'active-neat': 100, half: 100, 'kaolin-neat': 100 }))).toEqual({
+      kind: 'missing',
+      stockIds: ['active-neat', 'half'],
+    });
     const inert = aBook({ substances: [aSubstance('mica')], materials: [aMaterial('mica', { acidity: undefined, classes: ['inert'] })] });
     expect(jarNeeds(inert, aPlannedJar(inert, { 'mica-neat': 100 })).kind).toBe('known');
     expect(jarNeeds(missing, aPlannedJar(missing, { 'active-neat': 0 })).kind).toBe('known');
@@ -81,7 +84,13 @@ describe('prediction', () => {
   it('is exact at a point of the table, and at its ends', () => {
     for (const zero of [300, 600, 900]) {
       const book = bookWith(undefined, { rest: { base: aBase({ acidity: straight(zero, 4000) }) } });
-      expect(predictPh(book, aPlannedJar(book))).toEqual({ kind: 'within', lowest: zero / 100, highest: zero / 100, minPhX100: zero, maxPhX100: zero });
+      expect(predictPh(book, aPlannedJar(book))).toEqual({
+        kind: 'within',
+        lowest: zero / 100,
+        highest: zero / 100,
+        minPhX100: zero,
+        maxPhX100: zero,
+      });
     }
   });
 
@@ -98,7 +107,10 @@ describe('prediction', () => {
       const jarPh = predictedJarPh(book, jar);
       return [predictPh(book, jar).kind, shownPhX100(jarPh), phBounds(jarPh)];
     };
-    const outside = (atPhX100: number) => ({ kind: 'unknown', findings: [{ code: 'ph-outside-table', ruleId: 'acidity', facts: { atPhX100 } }] });
+    const outside = (atPhX100: number) => ({
+      kind: 'unknown',
+      findings: [{ code: 'ph-outside-table', ruleId: 'acidity', facts: { atPhX100 } }],
+    });
     expect(kindAt(250)).toEqual(['below-table', null, outside(300)]);
     expect(kindAt(950)).toEqual(['above-table', null, outside(900)]);
   });
@@ -112,7 +124,12 @@ describe('ends of a window', () => {
   it('hold up to the error of the prediction and not beyond', () => {
     expect([lowerEnd(jarPh, 570), lowerEnd(jarPh, 571)]).toEqual(['held', 'broken']);
     expect([upperEnd(jarPh, 630), upperEnd(jarPh, 629)]).toEqual(['held', 'broken']);
-    expect([mayLieOutside(jarPh, 570, 630), mayLieOutside(jarPh, 571, null), mayLieOutside(jarPh, null, 629), mayLieOutside(jarPh, null, null)]).toEqual([false, true, true, false]);
+    expect([
+      mayLieOutside(jarPh, 570, 630),
+      mayLieOutside(jarPh, 571, null),
+      mayLieOutside(jarPh, null, 629),
+      mayLieOutside(jarPh, null, null),
+    ]).toEqual([false, true, true, false]);
   });
 
   it('ask for more where an addition’s own need is uncertain', () => {
@@ -126,16 +143,31 @@ describe('ends of a window', () => {
     expect([lowerEnd(jarPh, 900), upperEnd(jarPh, 300)]).toEqual(['broken', 'broken']);
     const acid = bookWith(undefined, { rest: { base: aBase({ acidity: straight(250, 4000) }) } });
     const below = predictedJarPh(acid, aPlannedJar(acid));
-    expect([lowerEnd(below, 200), lowerEnd(below, 300), upperEnd(below, 330), upperEnd(below, 300)]).toEqual(['unknown', 'broken', 'held', 'unknown']);
+    expect([lowerEnd(below, 200), lowerEnd(below, 300), upperEnd(below, 330), upperEnd(below, 300)]).toEqual([
+      'unknown',
+      'broken',
+      'held',
+      'unknown',
+    ]);
     const alkaline = bookWith(undefined, { rest: { base: aBase({ acidity: straight(950, 4000) }) } });
     const above = predictedJarPh(alkaline, aPlannedJar(alkaline));
-    expect([upperEnd(above, 1000), upperEnd(above, 900), lowerEnd(above, 890), lowerEnd(above, 900)]).toEqual(['unknown', 'broken', 'unknown', 'unknown']);
+    expect([upperEnd(above, 1000), upperEnd(above, 900), lowerEnd(above, 890), lowerEnd(above, 900)]).toEqual([
+      'unknown',
+      'broken',
+      'unknown',
+      'unknown',
+    ]);
     expect(mayLieOutside(below, 200, null)).toBe(true);
   });
 
   it('of a measured jar compare the reading itself', () => {
     const read = measuredJarPh(phX100(560), 5);
-    expect([lowerEnd(read, 555), lowerEnd(read, 556), upperEnd(read, 565), upperEnd(read, 564)]).toEqual(['held', 'broken', 'held', 'broken']);
+    expect([lowerEnd(read, 555), lowerEnd(read, 556), upperEnd(read, 565), upperEnd(read, 564)]).toEqual([
+      'held',
+      'broken',
+      'held',
+      'broken',
+    ]);
     expect([shownPhX100(read), phBounds(read)]).toEqual([560, { kind: 'known', lowest: 5.55, highest: 5.6499999999999995 }]);
   });
 });
@@ -145,7 +177,10 @@ describe('check of the pH', () => {
     const jar = aPlannedJar(book, shares);
     return checkPh(book, jar, predictedJarPh(book, jar));
   };
-  const windowed = (acidity: AcidityTable | undefined, windows: { phFresh?: ReturnType<typeof aWindow>; phShelf?: ReturnType<typeof aWindow> }) =>
+  const windowed = (
+    acidity: AcidityTable | undefined,
+    windows: { phFresh?: ReturnType<typeof aWindow>; phShelf?: ReturnType<typeof aWindow> },
+  ) =>
     aBook({
       substances: [aSubstance('active'), aSubstance('blue')],
       materials: [aMaterial('active', { acidity, classes: ['vitamin'], ...windows }), aMaterial('blue', { phFresh: aWindow(600, 900) })],
@@ -153,7 +188,9 @@ describe('check of the pH', () => {
     });
 
   it('passes inside every window', () => {
-    expect(check(windowed(straight(600, 0), { phFresh: aWindow(400, 750), phShelf: aWindow(500, 700) }), { 'active-neat': 10_000 })).toEqual([]);
+    expect(
+      check(windowed(straight(600, 0), { phFresh: aWindow(400, 750), phShelf: aWindow(500, 700) }), { 'active-neat': 10_000 }),
+    ).toEqual([]);
   });
 
   it('takes the narrowest of fresh and shelf windows, of additions only', () => {
@@ -172,16 +209,22 @@ describe('check of the pH', () => {
   });
 
   it('meets windows that touch in one point, though the errors then break both ends', () => {
-    const codes = check(windowed(straight(600, 0), { phShelf: aWindow(380, 600) }), { 'active-neat': 10_000, 'blue-neat': 1000 }).map((found) => found.code);
+    const codes = check(windowed(straight(600, 0), { phShelf: aWindow(380, 600) }), { 'active-neat': 10_000, 'blue-neat': 1000 }).map(
+      (found) => found.code,
+    );
     expect(codes).toEqual(['ph-too-low', 'ph-too-high']);
   });
 
   it('is undecided where a table is missing', () => {
-    expect(check(windowed(undefined, {}), { 'active-neat': 10_000 })).toEqual([{ code: 'acidity-missing', ruleId: 'active-neat', facts: { stockId: 'active-neat' } }]);
+    expect(check(windowed(undefined, {}), { 'active-neat': 10_000 })).toEqual([
+      { code: 'acidity-missing', ruleId: 'active-neat', facts: { stockId: 'active-neat' } },
+    ]);
   });
 
   it('is undecided where a jar lies outside the tables and a window end does too', () => {
-    const book = aBook({ rest: { base: aBase({ acidity: straight(280, 4000), ph: aWindow(250, 750) }), house: aHouse({ phErrorX100: 30 }) } });
+    const book = aBook({
+      rest: { base: aBase({ acidity: straight(280, 4000), ph: aWindow(250, 750) }), house: aHouse({ phErrorX100: 30 }) },
+    });
     expect(check(book, {})).toEqual([{ code: 'ph-outside-table', ruleId: 'acidity', facts: { atPhX100: 280 } }]);
   });
 

@@ -1,7 +1,7 @@
 // The rows that the editor offers must be whole: each names its text, its state of knowledge, and a figure that a rulebook can hold.
 import { describe, expect, it } from 'vitest';
-import { REFERENCE_COLOURANTS, REFERENCE_LIMITS } from '#lib/law/reference-limits.data.ts';
 import { isInForce } from '#lib/law/limits.ts';
+import { REFERENCE_COLOURANTS, REFERENCE_LIMITS } from '#lib/law/reference-limits.data.ts';
 import { localDay } from '#lib/units/time.ts';
 
 const rows = [...REFERENCE_LIMITS, ...REFERENCE_COLOURANTS];
@@ -15,18 +15,21 @@ describe('reference rows', () => {
     }
   });
 
-  it.each(REFERENCE_LIMITS.map((row) => [row.id, row] as const))('%s limits at least one named substance, once each, in at least one kind of product', (_id, row) => {
-    expect(row.substances.length).toBeGreaterThan(0);
-    expect(new Set(row.substances.map((one) => one.name)).size).toBe(row.substances.length);
-    for (const one of row.substances) {
-      expect(one.name).toBe(one.name.toUpperCase());
-      expect(one.factorPpm).toBeGreaterThan(0);
-      expect(one.factorPpm).toBeLessThanOrEqual(1_000_000);
-    }
-    expect(row.productKinds.length).toBeGreaterThan(0);
-    expect(row.maxPpm).toBeLessThan(1_000_000);
-    expect(row.expressedAs).toMatch(/^as /);
-  });
+  it.each(REFERENCE_LIMITS.map((row) => [row.id, row] as const))(
+    '%s limits at least one named substance, once each, in at least one kind of product',
+    (_id, row) => {
+      expect(row.substances.length).toBeGreaterThan(0);
+      expect(new Set(row.substances.map((one) => one.name)).size).toBe(row.substances.length);
+      for (const one of row.substances) {
+        expect(one.name).toBe(one.name.toUpperCase());
+        expect(one.factorPpm).toBeGreaterThan(0);
+        expect(one.factorPpm).toBeLessThanOrEqual(1_000_000);
+      }
+      expect(row.productKinds.length).toBeGreaterThan(0);
+      expect(row.maxPpm).toBeLessThan(1_000_000);
+      expect(row.expressedAs).toMatch(/^as /);
+    },
+  );
 
   it('offers each colourant once per market and number', () => {
     expect(new Set(REFERENCE_COLOURANTS.map((row) => `${row.marketId} ${row.colourIndex}`)).size).toBe(REFERENCE_COLOURANTS.length);
