@@ -1,6 +1,5 @@
 // Everything on a jar's label as plain data for one market and one language. A text that is missing refuses the label: a jar without
 // its caution must not be sold, and a blank cannot be seen on a proof.
-
 import { invariant } from '../base/invariant.ts';
 import type { Result } from '../base/result.ts';
 import { accept, refuse } from '../base/result.ts';

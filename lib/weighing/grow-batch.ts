@@ -141,13 +141,15 @@ function withTopUps(drafts: readonly Draft[]): readonly Regrown[] {
     const aim =
       needsPaste && line.place === 'wetting-oil' ? massUg(Math.max(draft.targetUg, nearestStep(exact, line.scale.stepUg))) : draft.targetUg;
     const topUpUg = massUg(Math.max(0, aim - now.weighedUg));
-    return { ...draft, targetUg: aim, topUpUg, into: topUpUg === 0 ? null : placeOf(line, needsPaste) };
+    return { ...draft, targetUg: aim, topUpUg, into: topUpUg === 0 ? null : placeOf(line, { hasCream, needsPaste }) };
   });
 }
 
-function placeOf(line: CardLine, needsPaste: boolean): RegrownLine['into'] {
+/** Oil that is short on its own goes straight in: it wets nothing. */
+function placeOf(line: CardLine, { hasCream, needsPaste }: { hasCream: boolean; needsPaste: boolean }): RegrownLine['into'] {
   if (!isInPaste(line.place)) return 'vessel';
-  return needsPaste ? 'second-paste' : 'paste';
+  if (!hasCream) return 'paste';
+  return needsPaste ? 'second-paste' : 'vessel';
 }
 
 const finalOf = ({ now, topUpUg }: Regrown): MassUg => massUg(now.weighedUg + topUpUg);
