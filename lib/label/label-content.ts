@@ -29,7 +29,8 @@ export interface LabelAsk {
   readonly ingredients: readonly LabelIngredient[];
   /** All cautions owed for the jar; those without a place on labels are left out. */
   readonly cautionIds: readonly string[];
-  readonly batchCode: string;
+  /** Null for a proof: a label without a jar. */
+  readonly batchCode: string | null;
   readonly durability: Durability;
   readonly shop: { readonly name: string; readonly address: string };
 }
@@ -43,12 +44,13 @@ export interface LabelContent {
   readonly netContent: NetContent;
   readonly ingredientsText: string;
   readonly cautions: readonly { readonly cautionId: string; readonly text: string }[];
-  readonly batchCode: string;
+  readonly batchCode: string | null;
   readonly durability: Durability;
   readonly responsiblePerson: Market['responsiblePerson'];
   readonly shop: { readonly name: string; readonly address: string };
   readonly directions: string;
-  readonly code: ElementString;
+  /** What the printed code holds; null on a proof. */
+  readonly code: ElementString | null;
 }
 
 /** Names of the texts that this language lacks. */
@@ -84,7 +86,7 @@ export function labelContent(ask: LabelAsk): Result<LabelContent, MissingTexts> 
     responsiblePerson: market.responsiblePerson,
     shop: ask.shop,
     directions: textOf(LABEL_TEXT_IDS.directions),
-    code: codeOf(batchCode, durability),
+    code: batchCode === null ? null : codeOf(batchCode, durability),
   };
   return missing.length > 0 ? refuse({ lang, textIds: missing }) : accept(content);
 }

@@ -126,7 +126,7 @@ function labelAnswer(judged: Judged): Answered {
     netUg: size.value.netUg,
     ingredients: labelIngredients(book, composePlan(book, attempt.plan), market),
     cautionIds: cautionsForMarket(book, attempt.verdict.cautions, market.id),
-    batchCode: '',
+    batchCode: null,
     durability: { kind: 'opening-period', openedMonths: book.rulebook.house.openedLabelMonths },
     shop: { name: responsiblePerson.name, address: responsiblePerson.address },
   });
