@@ -1,9 +1,10 @@
 // Tells an outage (the disk is full, another process holds the file) from a fault of the program: the first may be tried again.
+import { asOutage, Outage } from '#db/outage.ts';
 
-const OUTAGE_CODES = /^(SQLITE_(BUSY|LOCKED|FULL|IOERR|READONLY|CANTOPEN|PROTOCOL|NOMEM)|ENOSPC$|EDQUOT$|EROFS$|EMFILE$|ENFILE$)/;
+/** The system's own codes, for files beside the database. */
+const SYSTEM_CODES = new Set(['ENOSPC', 'EDQUOT', 'EROFS', 'EMFILE', 'ENFILE']);
 
-/** The driver's and the system's errors carry a `code`; nothing else counts as an outage. */
 export function isOutage(error: unknown): boolean {
-  if (!(error instanceof Error) || !('code' in error)) return false;
-  return typeof error.code === 'string' && OUTAGE_CODES.test(error.code);
+  if (asOutage(error) instanceof Outage) return true;
+  return error instanceof Error && 'code' in error && typeof error.code === 'string' && SYSTEM_CODES.has(error.code);
 }

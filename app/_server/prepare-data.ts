@@ -3,7 +3,8 @@
 import { existsSync, mkdirSync, readdirSync, renameSync, rmdirSync, rmSync } from 'node:fs';
 import { basename, join } from 'node:path';
 import { takeLock } from '#db/lock.ts';
-import { migrate, shopFile } from '#db/open.ts';
+import { migrateShop } from '#db/migrate.ts';
+import { shopFile } from '#db/paths.ts';
 
 type Settings = {
   readonly dataDir: string;
@@ -24,7 +25,7 @@ export async function prepareData({ dataDir, holder, fill }: Settings): Promise<
   try {
     const staging = join(dataDir, STAGING);
     rmSync(staging, { recursive: true, force: true });
-    if (existsSync(shopFile(dataDir))) migrate(dataDir);
+    if (existsSync(shopFile(dataDir))) migrateShop(dataDir);
     else await makeShop(dataDir, staging, fill);
     return lock;
   } catch (error) {
@@ -37,7 +38,7 @@ export async function prepareData({ dataDir, holder, fill }: Settings): Promise<
 
 async function makeShop(dataDir: string, staging: string, fill: Settings['fill']): Promise<void> {
   mkdirSync(staging);
-  migrate(staging);
+  migrateShop(staging);
   await fill?.(staging);
   const shop = basename(shopFile(staging));
   const others = readdirSync(staging).filter((name) => name !== shop);

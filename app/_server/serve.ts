@@ -6,7 +6,7 @@ import { networkInterfaces } from 'node:os';
 import { join, resolve } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import next from 'next';
-import { makeDemoShop } from '#app/_cli/demo/make-demo-shop.ts';
+import { fillWithDemoShop } from '#app/_cli/demo/fill-folder.ts';
 import { newId, readClock } from './clock.ts';
 import type { Handle } from './http-server.ts';
 import { makeHttpServer } from './http-server.ts';
@@ -52,7 +52,7 @@ async function start(): Promise<void> {
   // The port comes first: when it is taken, nothing on the disk has changed.
   const address = await listen(server, settings);
   const holder = `the shop at ${address.address}:${address.port} (process ${process.pid})`;
-  const held: Held = await prepareData({ dataDir, holder, fill: settings.isEmpty ? null : makeDemoShop });
+  const held: Held = await prepareData({ dataDir, holder, fill: settings.isEmpty ? null : fillWithDemoShop });
   closers.push(() => held.release());
 
   const usedBy = join(ROOT, build ?? '', `used-by-${process.pid}`);

@@ -1,9 +1,9 @@
 // What every flow is given: the database, one clock, one maker of ids, one hash. Opened once per process, on the first request.
 import { createHash } from 'node:crypto';
+import type { OpenEditions } from '#app/_flows/flow.ts';
 import type { ShopDb } from '#db/connection.ts';
 import { openShopDb } from '#db/open.ts';
 import { shopFile } from '#db/paths.ts';
-import type { OpenEditions } from '#app/_flows/flow.ts';
 import type { InstantMs } from '#lib/units/time.ts';
 import { makeOpenEditions } from './open-editions.ts';
 import type { ServerContext } from './server-context.ts';
@@ -39,7 +39,10 @@ export function services(): Services {
   if (shared[KEY]) return shared[KEY];
   const context = serverContext();
   const opened = openServices(context);
-  context.onClose(() => opened.db.close());
+  context.onClose(() => {
+    opened.db.checkpoint();
+    opened.db.close();
+  });
   shared[KEY] = opened;
   return opened;
 }

@@ -1,5 +1,7 @@
 // Why the server could not start, as the one sentence that a shop's owner can act on. What is not listed is a fault of the program.
 
+import { UnfitFile } from '#db/open.ts';
+
 type Place = { readonly dataDir: string; readonly host: string; readonly port: number };
 
 /** The code of a system's or driver's error, or its class name for our own. */
@@ -12,6 +14,7 @@ const codeOf = (error: unknown): string => {
 export function startFailure(error: unknown, { dataDir, host, port }: Place): string | null {
   const code = codeOf(error);
   if (isListening(error)) return listenFailure(code, host, port);
+  if (error instanceof UnfitFile) return error.message;
   if (code === 'LockHeld') return `The data folder ${dataDir} is in use by ${holderOf(error)}: stop that first.`;
   if (/^(ENOSPC|EDQUOT|SQLITE_FULL)/.test(code)) return `The disk that holds ${dataDir} is full: make room and start again.`;
   if (/^(EEXIST|ENOTDIR)$/.test(code)) return `The data folder ${dataDir} cannot be used: a file stands in its place.`;

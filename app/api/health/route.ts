@@ -11,8 +11,8 @@ export const GET = defineRoute({
   roles: ['anyone'],
   input: noInputSchema,
   output: healthSchema,
-  handle: ({ services, now }) => {
+  handle: ({ services: { db }, now }) => {
     const { version, startedAtMs } = serverContext();
-    return { ok: true, version, ...readHealth(services), uptimeS: Math.floor((now - startedAtMs) / MS_PER_S) };
+    return { ok: true as const, version, ...readHealth({ db, now }), uptimeS: Math.floor((now - startedAtMs) / MS_PER_S) };
   },
 });
