@@ -912,7 +912,7 @@ BEGIN SELECT RAISE(ABORT, 'shop: facts are never taken away'); END;
 -- Rows that would contradict others.
 CREATE TRIGGER `ledger_follows` BEFORE INSERT ON `ledger`
 WHEN NEW.`seq_no` <> (SELECT coalesce(max(`seq_no`), 0) + 1 FROM `ledger`)
-  OR NEW.`prev_sha_256` <> coalesce((SELECT `row_sha_256` FROM `ledger` ORDER BY `seq_no` DESC LIMIT 1), '0000000000000000000000000000000000000000000000000000000000000000')
+  OR NEW.`prev_sha256` <> coalesce((SELECT `row_sha256` FROM `ledger` ORDER BY `seq_no` DESC LIMIT 1), '0000000000000000000000000000000000000000000000000000000000000000')
 BEGIN SELECT RAISE(ABORT, 'ledger: a row follows the last one'); END;
 CREATE TRIGGER `edition_follows` BEFORE INSERT ON `edition`
 WHEN NEW.`edition_no` <> (SELECT coalesce(max(`edition_no`), 0) + 1 FROM `edition`)
