@@ -40,6 +40,7 @@ const nouns = domain(ranks.slice(2));
 
 /** The few files of nouns that a browser may hold: arithmetic for showing, no rule and no recipe. */
 export const forDisplay: Readonly<Record<string, RegExp>> = {
+  'lib/rulebook': /^lib\/rulebook\/language\.ts$/,
   'lib/weighing': /^lib\/weighing\/band\.ts$/,
   'lib/answers': /^lib\/answers\/reducer\.ts$/,
   'lib/colour': /^lib\/colour\/colour-name(\.data)?\.ts$/,
@@ -73,6 +74,7 @@ const everything = {
   serve: 'all',
   launcher: 'all',
   'test/support': 'all',
+  'test/look': 'all',
 } as const;
 const testPackages = { vitest: 'all', 'fast-check': 'all', 'node:': 'all' } as const;
 
@@ -125,7 +127,7 @@ export const rooms: readonly Room[] = [
     rooms: {
       ...foundations,
       'lib/contracts': /^lib\/contracts\/problem\.ts$/,
-      db: /^db\/(open|lock|session)\.ts$/,
+      db: /^db\/(open|connection|lock|migrate|outage|paths|sha256)\.ts$/,
       server: 'all',
       worker: 'types',
     },
@@ -159,6 +161,13 @@ export const rooms: readonly Room[] = [
     holds: /^app\/((kiosk|bench|office|sign-in|jar|_print)\/.+|[^/]+)\.(ts|tsx|css)$/,
     rooms: { ...screenRooms, screens: 'all', 'use-client': 'all' },
     packages: { next: 'all', react: 'all', 'bwip-js': 'all', '@fontsource-variable': 'all' },
+  },
+  // Sample pages of the shared look and the script that takes their pictures.
+  {
+    name: 'test/look',
+    holds: /^test\/support\/look\//,
+    rooms: { ...everything, 'test/look': 'all' },
+    packages: { ...testPackages, react: 'all', 'react-dom': 'all', '@playwright/test': 'all' },
   },
   ...['unit', 'property', 'published', 'golden', 'type', 'store', 'flow', 'http', 'bench', 'support'].map(
     (layer): Room => ({

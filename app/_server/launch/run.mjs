@@ -13,7 +13,7 @@ const TAIL_LINES = 25;
  */
 export function runQuietly(file, args, { cwd, env, failure }) {
   return new Promise((resolve, reject) => {
-    const child = spawn(file, args, { cwd, env, stdio: ['ignore', 'pipe', 'pipe'] });
+    const child = spawn(file, args, { cwd, env: { ...env, NO_COLOR: '1', FORCE_COLOR: '' }, stdio: ['ignore', 'pipe', 'pipe'] });
     let text = '';
     const keep = (chunk) => {
       text += chunk;
