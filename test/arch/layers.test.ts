@@ -49,6 +49,7 @@ const rows: Readonly<Record<string, string>> = {
   'app/_ui/x.tsx': /*         */ 'yy... yttt .... .... ..y.',
   'app/bench/x-screen.tsx': /**/ 'yy... yttt .... .... .yy.',
   'test/unit/x.test.ts': /*   */ 'yyyyy yyyy yyyy yyyy yyyy',
+  'test/support/look/x.tsx': /**/ 'yyyyy yyyy yyyy yyyy yyyy',
   'test/arch/x.test.ts': /*   */ '..... .... .... .... ....',
 };
 
@@ -103,6 +104,7 @@ const packageRows: Readonly<Record<string, string>> = {
   'next.config.js': /*         */ '... yyy. tt...... .....',
   'test/store/x.test.ts': /*   */ 'yyy yyy. tt...... yy...',
   'test/e2e/x.spec.ts': /*     */ '... yyy. ........ ..y..',
+  'test/support/look/x.tsx': /**/ '... yyy. ..yy.... yyy..',
   'test/arch/x.test.ts': /*    */ '... yyy. ........ yy.y.',
   'test/vitest.config.ts': /*  */ '... yyy. ........ y.y..',
 };
