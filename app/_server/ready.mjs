@@ -19,7 +19,7 @@ const COMMANDS = {
   start: { needs: ['build'], file: 'app/_server/serve.ts' },
   test: { needs: ['build', 'browser'], file: 'test/support/run-all.ts', before: ['test'] },
   check: { needs: [], file: 'test/support/run-all.ts', before: ['check'] },
-  bench: { needs: [], file: 'test/bench/run.ts' },
+  bench: { needs: ['build'], file: 'test/bench/run.ts' },
 };
 
 async function main([name = '', ...rest]) {

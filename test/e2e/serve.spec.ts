@@ -7,8 +7,8 @@ import { createServer } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { expect, test } from '@playwright/test';
-import type { Shop } from './support/start-shop.ts';
-import { runServer, startShop } from './support/start-shop.ts';
+import type { Shop } from '#test/support/start-shop.ts';
+import { runServer, startShop } from '#test/support/start-shop.ts';
 
 const shopUrl = (): string => process.env.JARWRIGHT_SHOP_URL ?? '';
 

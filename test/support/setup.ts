@@ -1,4 +1,4 @@
-import { afterEach, vi } from 'vitest';
+import { afterAll, afterEach, vi } from 'vitest';
 
 // An unexpected console.error or console.warn is a failure: noise hides faults.
 const seen: string[] = [];
@@ -8,7 +8,11 @@ for (const level of ['error', 'warn'] as const) {
   });
 }
 
-afterEach(() => {
+function refuseNoise(): void {
   const noise = seen.splice(0);
   if (noise.length > 0) throw new Error(`unexpected console output:\n${noise.join('\n')}`);
-});
+}
+
+afterEach(refuseNoise);
+// What is said while a file loads, or after its last test, counts as well.
+afterAll(refuseNoise);

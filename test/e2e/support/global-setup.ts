@@ -1,5 +1,5 @@
 // One demo shop for all journeys. It must end in good order and have said nothing on stderr: a fault that no journey noticed is one.
-import { startShop } from './start-shop.ts';
+import { startShop } from '#test/support/start-shop.ts';
 
 export default async function globalSetup(): Promise<() => Promise<void>> {
   const shop = await startShop();

@@ -7,7 +7,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 
-const SERVE = fileURLToPath(new URL('../../../app/_server/serve.ts', import.meta.url));
+const SERVE = fileURLToPath(new URL('../../app/_server/serve.ts', import.meta.url));
 const START_LIMIT_MS = 60_000;
 
 export type Ended = {
@@ -19,6 +19,7 @@ export type Ended = {
 
 export type Shop = {
   readonly url: string;
+  readonly pid: number;
   readonly dataDir: string;
   /** Sends SIGTERM (or another signal) and waits for the end. */
   readonly stop: (signal?: NodeJS.Signals) => Promise<Ended>;
@@ -40,6 +41,7 @@ export async function startShop({ args = [], env = {} }: Launch = {}): Promise<S
   ]);
   return {
     url,
+    pid: child.pid ?? 0,
     dataDir,
     stop: async (signal = 'SIGTERM') => {
       child.kill(signal);
