@@ -4,11 +4,13 @@ import { findLatestDraft, saveDraft } from '#db/drafts.ts';
 import type { Reading } from '#db/connection.ts';
 import type { Result } from '#lib/base/result.ts';
 import { accept, refuse } from '#lib/base/result.ts';
-import type { DraftChange, NothingToChange } from '#lib/edition/change.ts';
+import type { NothingToChange } from '#lib/edition/change.ts';
 import { applyChange } from '#lib/edition/change.ts';
 import { editionText } from '#lib/edition/canonical.ts';
 import type { Book } from '#lib/rulebook/book.ts';
 import type { Rulebook } from '#lib/rulebook/rulebook.ts';
+import type { AskedChange } from './draft-change.ts';
+import { signedChange } from './draft-change.ts';
 import type { Flow } from './flow.ts';
 import { record, staffOf } from './flow.ts';
 
@@ -29,7 +31,7 @@ export type ChangeRefusal = DraftMoved | NothingToChange | { readonly kind: 'no-
 
 export interface ChangeOrder {
   readonly parentRevisionNo: number;
-  readonly change: DraftChange;
+  readonly change: AskedChange;
 }
 
 /** Saves the draft with one change as a new revision. */
@@ -37,7 +39,7 @@ export function changeDraft(flow: Flow, { parentRevisionNo, change }: ChangeOrde
   return flow.db.write((tx): Result<DraftHead, ChangeRefusal> => {
     const draft = latestDraft(tx, flow);
     if (!draft) return refuse({ kind: 'no-draft' });
-    const changed = applyChange(draft.book.rulebook, change);
+    const changed = applyChange(draft.book.rulebook, signedChange(tx, flow, change));
     if (!changed.ok) return changed;
     return save(tx, flow, { rulebook: changed.value, parentRevisionNo, changed: change.kind });
   });

@@ -1,4 +1,5 @@
 // The first thing a new shop's file holds: who it is and where its day begins. Nothing can be recorded before.
+import type { Writing } from '#db/connection.ts';
 import { findShop, foundShop } from '#db/shop.ts';
 import type { Result } from '#lib/base/result.ts';
 import { accept, refuse } from '#lib/base/result.ts';
@@ -20,14 +21,15 @@ export interface NewShop {
 
 export type FoundRefusal = { readonly kind: 'shop-exists' } | { readonly kind: 'unknown-zone' };
 
-export function foundNewShop(flow: Flow, shop: NewShop): Result<null, FoundRefusal> {
-  if (!Intl.supportedValuesOf('timeZone').includes(shop.zone) && shop.zone !== 'UTC') return refuse({ kind: 'unknown-zone' });
-  return flow.db.write((tx): Result<null, FoundRefusal> => {
-    if (findShop(tx)) return refuse({ kind: 'shop-exists' });
-    foundShop(tx, { ...shop, foundedAtMs: flow.now }, flow.newId());
-    record(tx, flow, { kind: 'shop-founded', body: { shopCode: shop.shopCode, zone: shop.zone, isDemo: shop.isDemo } });
-    return accept(null);
-  });
+export const isKnownZone = (zone: string): boolean => zone === 'UTC' || Intl.supportedValuesOf('timeZone').includes(zone);
+
+/** Within a unit of work that has more to do. */
+export function insertShop(tx: Writing, flow: Flow, shop: NewShop): Result<null, FoundRefusal> {
+  if (!isKnownZone(shop.zone)) return refuse({ kind: 'unknown-zone' });
+  if (findShop(tx)) return refuse({ kind: 'shop-exists' });
+  foundShop(tx, { ...shop, foundedAtMs: flow.now }, flow.newId());
+  record(tx, flow, { kind: 'shop-founded', body: { shopCode: shop.shopCode, zone: shop.zone, isDemo: shop.isDemo } });
+  return accept(null);
 }
 
 export const isFounded = (flow: Pick<Flow, 'db'>): boolean => flow.db.read((tx) => findShop(tx) !== undefined);

@@ -1,12 +1,12 @@
-// Accounts of staff. The first one of an empty shop is made by whoever stands before it; every other by a formulator or manager.
-import { insertAccount, insertSecretHash, listAccounts, findAccountByCode } from '#db/people.ts';
+// Accounts of staff, opened by a formulator or manager. The first one of a shop comes with the shop itself (open-shop).
+import { findAccountByCode, findSecretHash, insertAccount, insertSecretHash, listAccounts } from '#db/people.ts';
 import type { Account } from '#db/people.ts';
 import type { Role } from '#db/schema-people.ts';
 import type { Writing } from '#db/connection.ts';
 import type { Result } from '#lib/base/result.ts';
 import { accept, refuse } from '#lib/base/result.ts';
 import type { Flow } from './flow.ts';
-import { record } from './flow.ts';
+import { record, staffOf } from './flow.ts';
 
 export interface NewAccount {
   readonly code: string;
@@ -16,23 +16,19 @@ export interface NewAccount {
   readonly secretHash: string;
 }
 
-export type AccountRefusal = { readonly kind: 'accounts-exist' } | { readonly kind: 'name-taken' };
+export type AccountRefusal = { readonly kind: 'name-taken' };
 
 export const hasAccounts = (flow: Pick<Flow, 'db'>): boolean => flow.db.read((tx) => listAccounts(tx).length > 0);
 
 export const listStaff = (flow: Pick<Flow, 'db'>): readonly Account[] => flow.db.read((tx) => listAccounts(tx));
 
-/** Opens the first account of a shop that has none. */
-export function openFirstAccount(flow: Flow, account: NewAccount): Result<{ readonly accountId: string }, AccountRefusal> {
-  return flow.db.write((tx) => (listAccounts(tx).length > 0 ? refuse({ kind: 'accounts-exist' } as const) : open(tx, flow, account)));
-}
-
 /** Opens a further account. */
 export function openAccount(flow: Flow, account: NewAccount): Result<{ readonly accountId: string }, AccountRefusal> {
-  return flow.db.write((tx) => open(tx, flow, account));
+  return flow.db.write((tx) => insertNewAccount(tx, flow, account));
 }
 
-function open(tx: Writing, flow: Flow, { code, name, role, secretHash }: NewAccount): Result<{ readonly accountId: string }, AccountRefusal> {
+/** Within a unit of work that has more to do. */
+export function insertNewAccount(tx: Writing, flow: Flow, { code, name, role, secretHash }: NewAccount): Result<{ readonly accountId: string }, AccountRefusal> {
   if (findAccountByCode(tx, code)) return refuse({ kind: 'name-taken' });
   const accountId = flow.newId();
   insertAccount(tx, { id: accountId, code, name, role, createdAtMs: flow.now });
@@ -40,3 +36,6 @@ function open(tx: Writing, flow: Flow, { code, name, role, secretHash }: NewAcco
   record(tx, flow, { kind: 'account-opened', body: { accountId, role } });
   return accept({ accountId });
 }
+
+/** The hash that the signed-in person's password must match; for signing again. */
+export const secretHashOf = (flow: Flow): string | null => flow.db.read((tx) => findSecretHash(tx, staffOf(flow).accountId) ?? null);

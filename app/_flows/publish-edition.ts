@@ -12,7 +12,7 @@ import type { Gate } from '#lib/edition/publish-gate.ts';
 import { publishedDocument, publishGate } from '#lib/edition/publish-gate.ts';
 import { checkRulebook } from '#lib/rulebook/check-rulebook.ts';
 import type { Rulebook } from '#lib/rulebook/rulebook.ts';
-import type { InstantMs } from '#lib/units/time.ts';
+import type { InstantMs, LocalDay } from '#lib/units/time.ts';
 import { localDayIn } from '#lib/units/time.ts';
 import { readShop } from '#db/shop.ts';
 import { latestDraft } from './change-draft.ts';
@@ -38,6 +38,14 @@ export type PublishRefusal =
   | { readonly kind: 'effective-in-the-past' }
   | { readonly kind: 'gate-closed'; readonly gate: Gate };
 
+/** The draft's text, for whoever counts it off this thread. Null before anything was imported. */
+export function draftToCount(flow: Flow): { readonly document: string; readonly sha256: string; readonly day: LocalDay } | null {
+  return flow.db.read((tx) => {
+    const draft = findLatestDraft(tx);
+    return draft ? { document: draft.document, sha256: draft.sha256, day: localDayIn(readShop(tx).zone, flow.now) } : null;
+  });
+}
+
 /** Freezes the draft as the next edition. */
 export function publishEdition(flow: Flow, order: PublishOrder): Result<EditionHead, PublishRefusal> {
   const approverId = staffOf(flow).accountId;
@@ -52,7 +60,7 @@ export function publishEdition(flow: Flow, order: PublishOrder): Result<EditionH
     if (gate.open.length > 0 || authorAccountId === undefined) return refuse({ kind: 'gate-closed', gate });
     const head = insertEdition(tx, {
       document: editionText(publishedDocument(draft.book.rulebook, gate)),
-      variantsCount: order.counted.variantsCount,
+      variantsCount: BigInt(order.counted.variantsCount),
       publishedAtMs: flow.now,
       effectiveAtMs: order.effectiveAtMs ?? flow.now,
       authorAccountId,
@@ -60,7 +68,7 @@ export function publishEdition(flow: Flow, order: PublishOrder): Result<EditionH
       fromRevisionNo: draft.head.revisionNo,
     });
     insertEditionSignature(tx, { editionHash: head.hash, accountId: approverId, meaning: `I approve edition ${head.editionNo} for sale. ${order.reason}`.trim(), atMs: flow.now });
-    record(tx, flow, { kind: 'edition-published', body: { editionNo: head.editionNo, hash: head.hash, variantsCount: head.variantsCount, effectiveAtMs: head.effectiveAtMs }, editionHash: head.hash });
+    record(tx, flow, { kind: 'edition-published', body: { editionNo: head.editionNo, hash: head.hash, variantsCount: order.counted.variantsCount, effectiveAtMs: head.effectiveAtMs }, editionHash: head.hash });
     rejudgeOpenOrders(tx, flow);
     return accept(head);
   });
@@ -104,7 +112,8 @@ const firstEdition = (draft: Rulebook): readonly DiffLine[] => [
   { key: 'first-edition', section: 'code', rowId: null, kind: 'added', field: null, before: null, after: draft.code, effect: 'offer' },
 ];
 
-function authorsSince(tx: Reading, revisionNo: number): readonly string[] {
+/** Everybody who saved a revision after this one, latest first. */
+export function authorsSince(tx: Reading, revisionNo: number): readonly string[] {
   const newest = findLatestDraft(tx)?.revisionNo ?? 0;
   const revisions = listDrafts(tx, Math.max(0, newest - revisionNo));
   return [...new Set(revisions.map((revision) => revision.byAccountId))];

@@ -21,14 +21,24 @@ export async function isPassword(password: string, hash: string | null): Promise
   }
   const [, memory, passes, parallelism, nonce = '', tag = ''] = parts;
   const expected = Buffer.from(tag, 'base64');
-  const found = await tagOf(password, Buffer.from(nonce, 'base64'), { memory: Number(memory), passes: Number(passes), parallelism: Number(parallelism) });
+  const found = await tagOf(password, Buffer.from(nonce, 'base64'), {
+    memory: Number(memory),
+    passes: Number(passes),
+    parallelism: Number(parallelism),
+  });
   return expected.length === found.length && timingSafeEqual(expected, found);
 }
 
-function tagOf(password: string, nonce: Buffer, { memory, passes, parallelism }: { memory: number; passes: number; parallelism: number }): Promise<Buffer> {
+function tagOf(
+  password: string,
+  nonce: Buffer,
+  { memory, passes, parallelism }: { memory: number; passes: number; parallelism: number },
+): Promise<Buffer> {
   const message = Buffer.from(password.normalize('NFKC'), 'utf8');
   return new Promise((done, fail) =>
-    argon2('argon2id', { message, nonce, parallelism, tagLength: TAG_BYTES, memory, passes }, (error, tag) => (error ? fail(error) : done(tag))),
+    argon2('argon2id', { message, nonce, parallelism, tagLength: TAG_BYTES, memory, passes }, (error, tag) =>
+      error ? fail(error) : done(tag),
+    ),
   );
 }
 

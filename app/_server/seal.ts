@@ -27,7 +27,11 @@ export function makeSealer(secret: string): Sealer {
       if (bytes.length < NONCE_BYTES + TAG_BYTES) return null;
       const decipher = createDecipheriv('aes-256-gcm', key, bytes.subarray(0, NONCE_BYTES)).setAAD(Buffer.from(editionHash));
       decipher.setAuthTag(bytes.subarray(NONCE_BYTES, NONCE_BYTES + TAG_BYTES));
-      return authentic(() => Buffer.concat([decipher.update(bytes.subarray(NONCE_BYTES + TAG_BYTES)), decipher.final()]).toString('utf8').trimEnd());
+      return authentic(() =>
+        Buffer.concat([decipher.update(bytes.subarray(NONCE_BYTES + TAG_BYTES)), decipher.final()])
+          .toString('utf8')
+          .trimEnd(),
+      );
     },
   };
 }

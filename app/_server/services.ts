@@ -5,6 +5,7 @@ import type { ShopDb } from '#db/connection.ts';
 import { openShopDb } from '#db/open.ts';
 import { shopFile } from '#db/paths.ts';
 import type { InstantMs } from '#lib/units/time.ts';
+import type { RunJob } from './jobs.ts';
 import { makeOpenEditions } from './open-editions.ts';
 import type { ServerContext } from './server-context.ts';
 import { serverContext } from './server-context.ts';
@@ -17,18 +18,21 @@ export type Services = {
   /** SHA-256 as lower-case hex. */
   readonly sha256: (bytes: string | Uint8Array) => string;
   readonly editions: OpenEditions;
+  /** Long work, off this thread. */
+  readonly runJob: RunJob;
 };
 
 export const sha256 = (bytes: string | Uint8Array): string => createHash('sha256').update(bytes).digest('hex');
 
 /** Opens the shop's file. Whoever calls this closes `db`. */
-export const openServices = ({ dataDir, now, newId }: Pick<ServerContext, 'dataDir' | 'now' | 'newId'>): Services => ({
+export const openServices = ({ dataDir, now, newId, runJob }: Pick<ServerContext, 'dataDir' | 'now' | 'newId'> & Pick<Services, 'runJob'>): Services => ({
   db: openShopDb(shopFile(dataDir)),
   dataDir,
   now,
   newId,
   sha256,
   editions: makeOpenEditions(),
+  runJob,
 });
 
 const KEY = Symbol.for('jarwright.services');
@@ -38,7 +42,7 @@ const shared = globalThis as { [KEY]?: Services };
 export function services(): Services {
   if (shared[KEY]) return shared[KEY];
   const context = serverContext();
-  const opened = openServices(context);
+  const opened = openServices({ ...context, runJob: context.jobs.run });
   context.onClose(() => {
     opened.db.checkpoint();
     opened.db.close();

@@ -2,21 +2,25 @@
 import { randomBytes } from 'node:crypto';
 import { openSession } from '#app/_flows/sign-in.ts';
 import type { Actor } from './actor.ts';
-import { sha256 } from './services.ts';
 import type { Services } from './services.ts';
+import { sha256 } from './services.ts';
 
 const COOKIE = 'session';
 
 export const newToken = (): string => randomBytes(32).toString('base64url');
 
 /** The cookie that carries a token. It is not marked Secure: the shop is served on its own machine, over plain HTTP. */
-export const sessionCookie = (token: string, maxAgeS: number): string => `${COOKIE}=${token}; Path=/; HttpOnly; SameSite=Strict; Max-Age=${maxAgeS}`;
+export const sessionCookie = (token: string, maxAgeS: number): string =>
+  `${COOKIE}=${token}; Path=/; HttpOnly; SameSite=Strict; Max-Age=${maxAgeS}`;
 
 export const endedCookie = `${COOKIE}=; Path=/; HttpOnly; SameSite=Strict; Max-Age=0`;
 
 /** SHA-256 of the request's token, or null where it carries none. */
 export function tokenSha256Of(cookieHeader: string | null): string | null {
-  const found = (cookieHeader ?? '').split(';').map((each) => each.trim()).find((each) => each.startsWith(`${COOKIE}=`));
+  const found = (cookieHeader ?? '')
+    .split(';')
+    .map((each) => each.trim())
+    .find((each) => each.startsWith(`${COOKIE}=`));
   const token = found?.slice(COOKIE.length + 1);
   return token ? sha256(token) : null;
 }

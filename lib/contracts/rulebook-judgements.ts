@@ -9,7 +9,7 @@ const verdictSchema = z.enum(['never', 'limit', 'caution', 'fine']);
 /** Says who, when and why: none may be left out or blank. */
 const grounds = { reason: statementSchema, source: statementSchema, by: statementSchema, on: localDaySchema };
 
-const pairLimitSchema = z.strictObject({
+export const pairLimitSchema = z.strictObject({
   maxSumPpm: sharePpmSchema.optional(),
   maxFirstPpm: sharePpmSchema.optional(),
   maxSecondPpm: sharePpmSchema.optional(),

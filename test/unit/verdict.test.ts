@@ -50,7 +50,7 @@ describe('a permitted jar', () => {
 });
 
 describe('each check refuses by its own code', () => {
-  const cases: readonly (readonly [FindingCode, string, ((book: Rulebook) => Rulebook)?, Partial<JudgeContext>?])[] = [
+  const cases: [FindingCode, ...Parameters<typeof judged>][] = [
     ['unknown-shade', 'no-such-shade|'],
     ['unknown-active', 'chalk-down|no-such-active@1'],
     ['unknown-active', 'chalk-down|citrate-buffer@1000'],
@@ -89,7 +89,7 @@ describe('each check refuses by its own code', () => {
     ['cross-contact', GOOD, (book) => ({ ...book, crossContacts: [] }), { person: { ...nobody, excluded: new Map([['aha', because]]) } }],
   ];
 
-  it.each(cases)('%s for %s', (code, key, bend, context) => expect(codesOf(key, bend, context)).toContain(code));
+  it.each(cases)('%s for %s', (code, ...[key, bend, context]) => expect(codesOf(key, bend, context)).toContain(code));
 
   it('says "undecided" when only something is missing, and "refused" as soon as one check says no', () => {
     expect(judged(GOOD, rows('materials', 'niacinamide', { acidity: undefined })).verdict.kind).toBe('undecided');

@@ -1,6 +1,7 @@
-import { openFirstAccount } from '#app/_flows/open-accounts.ts';
+import { openShop } from '#app/_flows/open-shop.ts';
 import { defineRoute } from '#app/_server/define-route.ts';
 import { hashPassword } from '#app/_server/password.ts';
+import { newToken } from '#app/_server/session.ts';
 import { toFlow } from '#app/_server/to-flow.ts';
 import { firstAccountInputSchema, firstAccountOutputSchema } from '#lib/contracts/sign-in.ts';
 
@@ -9,9 +10,10 @@ export const POST = defineRoute({
   roles: ['anyone'],
   input: firstAccountInputSchema,
   output: firstAccountOutputSchema,
-  refusalStatus: { 'accounts-exist': 409 },
-  handle: async (context, { code, name, password }) => {
-    const outcome = openFirstAccount(toFlow(context), { code, name, role: 'formulator', secretHash: await hashPassword(password) });
+  refusalStatus: { 'accounts-exist': 409, 'shop-exists': 409 },
+  handle: async (context, { code, name, password, shop }) => {
+    const account = { code, name, role: 'formulator', secretHash: await hashPassword(password) } as const;
+    const outcome = openShop(toFlow(context), { ...shop, sealingSecret: newToken(), isDemo: false, notice: '' }, account);
     return outcome.ok ? ({ ok: true } as const) : outcome;
   },
 });

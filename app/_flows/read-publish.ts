@@ -1,0 +1,37 @@
+// What the publish page needs beside the draft itself: both texts for the count, who edited, and what was ordered lately.
+import { findLatestDraft } from '#db/drafts.ts';
+import { findEditionDocument, findEditionInForce } from '#db/editions.ts';
+import { listOrderedVariantKeys } from '#db/orders.ts';
+import { readShop } from '#db/shop.ts';
+import type { LocalDay } from '#lib/units/time.ts';
+import { addDays, localDayIn } from '#lib/units/time.ts';
+import type { Flow } from './flow.ts';
+import { authorsSince } from './publish-edition.ts';
+
+/** How far back orders are asked whether they are among the lost. */
+const ORDERED_DAYS = 90;
+
+export interface PublishView {
+  readonly draftDocument: string;
+  readonly inForceDocument: string | null;
+  readonly day: LocalDay;
+  readonly authorIds: readonly string[];
+  readonly orderedKeys: readonly string[];
+}
+
+/** Null before anything was imported. */
+export function readPublish(flow: Flow): PublishView | null {
+  return flow.db.read((tx) => {
+    const draft = findLatestDraft(tx);
+    if (!draft) return null;
+    const inForce = findEditionInForce(tx, flow.now);
+    const day = localDayIn(readShop(tx).zone, flow.now);
+    return {
+      draftDocument: draft.document,
+      inForceDocument: (inForce && findEditionDocument(tx, inForce.hash)) ?? null,
+      day,
+      authorIds: authorsSince(tx, inForce?.fromRevisionNo ?? 0),
+      orderedKeys: listOrderedVariantKeys(tx, addDays(day, -ORDERED_DAYS)),
+    };
+  });
+}

@@ -1,0 +1,84 @@
+import { connection } from 'next/server';
+import type { ReactNode } from 'react';
+import { readRulebook } from '#app/_flows/read-rulebook.ts';
+import { staffPage } from '#app/_server/page-actor.ts';
+import type { TableRow } from '#app/_ui/controls/data-table.tsx';
+import { DataTable } from '#app/_ui/controls/data-table.tsx';
+import type { Book } from '#lib/rulebook/book.ts';
+import { NoRulebook, OfficePage } from '../office-page.tsx';
+import type { OfficeText } from '../office-text.ts';
+import { officeText } from '../office-text.ts';
+import styles from '../office.module.css';
+import { CautionForm } from './caution-form.tsx';
+
+export const metadata = { title: 'Cautions – Office' };
+
+type Search = Promise<Readonly<Record<string, string | string[] | undefined>>>;
+
+export default async function CautionsPage({ searchParams }: { readonly searchParams: Search }): Promise<ReactNode> {
+  await connection();
+  const { flow, actor } = await staffPage(['formulator', 'manager'], '/office/cautions');
+  const view = readRulebook(flow);
+  const text = officeText();
+  const { t } = text;
+  const { draft } = view;
+  const { caution: chosen } = await searchParams;
+  const caution = actor.role === 'formulator' ? draft?.book.rulebook.cautions.find((one) => one.id === chosen) : undefined;
+  const words = draft?.book.rulebook.texts.en ?? {};
+  const panel = draft &&
+    caution && {
+      label: t('caution-edit', { id: caution.id }),
+      body: (
+        <CautionForm
+          key={caution.id}
+          title={t('caution-edit', { id: caution.id })}
+          revisionNo={draft.head.revisionNo}
+          cautionId={caution.id}
+          text={words[caution.textId] ?? ''}
+          labelText={caution.labelTextId === undefined ? null : (words[caution.labelTextId] ?? '')}
+        />
+      ),
+    };
+  return (
+    <OfficePage view={view} place="cautions" title={t('cautions-title')} {...(panel && { panel })}>
+      {draft ? (
+        <section className={styles.section}>
+          <DataTable
+            caption={t('cautions-caption')}
+            columns={[
+              { id: 'code', head: t('col-name') },
+              { id: 'text', head: t('col-text') },
+              { id: 'label', head: t('col-label') },
+              { id: 'places', head: t('col-places') },
+              { id: 'must', head: t('col-must') },
+            ]}
+            rows={cautionRows(draft.book, text, actor.role === 'formulator')}
+          />
+        </section>
+      ) : (
+        <NoRulebook />
+      )}
+    </OfficePage>
+  );
+}
+
+const cautionRows = (book: Book, { t }: OfficeText, mayChange: boolean): readonly TableRow[] =>
+  book.rulebook.cautions.map((caution) => {
+    const words = book.rulebook.texts.en ?? {};
+    return {
+      id: caution.id,
+      cells: [
+        mayChange ? (
+          <a key="id" href={`/office/cautions?caution=${caution.id}`}>
+            {caution.id}
+          </a>
+        ) : (
+          caution.id
+        ),
+        words[caution.textId] ?? t('none'),
+        caution.labelTextId === undefined ? t('none') : (words[caution.labelTextId] ?? t('none')),
+        caution.places.join(', '),
+        t(caution.mustTick ? 'yes' : 'no'),
+      ],
+    };
+  });

@@ -1,0 +1,57 @@
+import { connection } from 'next/server';
+import type { ReactNode } from 'react';
+import { signedEditions } from '#app/_flows/list-editions.ts';
+import { readRulebook } from '#app/_flows/read-rulebook.ts';
+import { staffPage } from '#app/_server/page-actor.ts';
+import { DataTable } from '#app/_ui/controls/data-table.tsx';
+import { localDayIn } from '#lib/units/time.ts';
+import { OfficePage } from '../office-page.tsx';
+import { officeText } from '../office-text.ts';
+import styles from '../office.module.css';
+
+export const metadata = { title: 'Editions – Office' };
+
+export default async function EditionsPage(): Promise<ReactNode> {
+  await connection();
+  const { flow } = await staffPage(['formulator', 'manager'], '/office/editions');
+  const view = readRulebook(flow);
+  const { t, day, time, number } = officeText();
+  const nameOf = (accountId: string): string => view.people.get(accountId) ?? t('none');
+  return (
+    <OfficePage view={view} place="editions" title={t('editions-title')}>
+      <section className={styles.section}>
+        <DataTable
+          caption={t('editions-caption')}
+          density="roomy"
+          empty={t('editions-none')}
+          columns={[
+            { id: 'no', head: t('col-no') },
+            { id: 'from', head: t('col-from') },
+            { id: 'variants', head: t('col-variants'), align: 'end' },
+            { id: 'written', head: t('col-written') },
+            { id: 'approved', head: t('col-approved') },
+            { id: 'signature', head: t('col-signature') },
+            { id: 'hash', head: t('col-hash') },
+          ]}
+          rows={signedEditions(flow).map(({ head, signatures }) => ({
+            id: head.hash,
+            look: head.hash === view.inForce?.head.hash ? 'current' : 'plain',
+            cells: [
+              head.editionNo,
+              `${day(localDayIn(view.shop.zone, head.effectiveAtMs))}, ${time(head.effectiveAtMs, view.shop.zone)}`,
+              number(Number(head.variantsCount)),
+              nameOf(head.authorAccountId),
+              nameOf(head.approverAccountId),
+              signatures.map((signature) => signature.meaning).join(' '),
+              <a key="hash" className={styles.hash} href={`/api/office/export?hash=${head.hash}`} download="" aria-label={`${t('edition-download')}, ${head.editionNo}`}>
+                <bdi dir="ltr" className="type-mono">
+                  {head.hash.slice(0, 16)}
+                </bdi>
+              </a>,
+            ],
+          }))}
+        />
+      </section>
+    </OfficePage>
+  );
+}

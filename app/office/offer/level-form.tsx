@@ -1,0 +1,32 @@
+'use client';
+import type { ReactNode } from 'react';
+import { TextField } from '#app/_ui/controls/field.tsx';
+import type { Level } from '#lib/rulebook/offer.ts';
+import { DraftForm } from '../draft-form.tsx';
+import { minorFromText, textFromMinor } from '../money-text.ts';
+import { officeText } from '../office-text.ts';
+import styles from '../office.module.css';
+
+export function LevelForm(props: { readonly title: string; readonly revisionNo: number; readonly activeId: string; readonly level: Level; readonly currency: string }): ReactNode {
+  const { title, revisionNo, activeId, level, currency } = props;
+  const { t } = officeText();
+  return (
+    <DraftForm
+      title={title}
+      revisionNo={revisionNo}
+      backTo="/office/offer"
+      saveWord={t('save')}
+      change={(form) => {
+        const priceMinor = minorFromText(String(form.get('price')));
+        if (priceMinor === null) return t('price-mistake');
+        return { kind: 'set-level', activeId, levelPpm: level.levelPpm, permitted: form.get('permitted') !== null, priceMinor };
+      }}
+    >
+      <label className={styles.look}>
+        <input type="checkbox" name="permitted" defaultChecked={level.permitted} />
+        {t('level-on-sale')}
+      </label>
+      <TextField id="price" name="price" label={t('level-price', { currency })} hint={t('level-price-hint')} defaultValue={textFromMinor(level.priceMinor)} inputMode="decimal" width="short" align="end" />
+    </DraftForm>
+  );
+}
