@@ -41,8 +41,11 @@ export function vesselJar(readings: readonly (readonly [lineNo: number, grams: n
   const book = fernBook({ stock: { weighedIn: 'vessel' } });
   const made = fernAsk(book);
   const card = cardOf(made);
-  const { limits, lots, day } = made;
-  return { ask: { book, card, limits, lots, day, state: foldReadings(card, readingsOf(readings)) }, lineNo: readings.at(-1)?.[0] ?? 1 };
+  const { limits, day } = made;
+  return {
+    ask: { book, card, limits, lots: fernLots(book), day, state: foldReadings(card, readingsOf(readings)) },
+    lineNo: readings.at(-1)?.[0] ?? 1,
+  };
 }
 
 /** The larger batch that mends the last of these readings. */
