@@ -3,7 +3,6 @@ import { cookies } from 'next/headers';
 import { redirect } from 'next/navigation';
 import type { Flow } from '#app/_flows/flow.ts';
 import type { Actor, StaffRole } from './actor.ts';
-import { newId } from './clock.ts';
 import { services } from './services.ts';
 import { actorOf } from './session.ts';
 import { toFlow } from './to-flow.ts';
@@ -24,5 +23,5 @@ export async function staffPage(roles: readonly StaffRole[], path: string): Prom
 export async function openPage(): Promise<{ readonly flow: Flow; readonly actor: Actor }> {
   const found = services();
   const actor = actorOf(found, (await cookies()).toString());
-  return { flow: toFlow({ services: found, now: found.now(), newId, actor }), actor };
+  return { flow: toFlow({ services: found, now: found.now(), newId: found.newId, actor }), actor };
 }

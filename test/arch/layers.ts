@@ -2,7 +2,7 @@
 import type { Finding, House } from './house.ts';
 import type { Import } from './imports.ts';
 import type { Room } from './rooms.ts';
-import { packageLeave, roomOf } from './rooms.ts';
+import { isCovered, packageLeave, roomOf } from './rooms.ts';
 
 /** A file that no room holds. */
 export const homeless = (house: House): Finding[] =>
@@ -28,10 +28,11 @@ function refusal(house: House, room: Room, { target, carries, spec }: Import): s
   }
   const other = roomOf(target.path, house.sources.get(target.path));
   const leave = other === undefined ? undefined : room.rooms[other.name];
+  if (isCovered(leave, target.path, carries === 'code')) return undefined;
   if (leave === undefined) return `${room.name} may not import ${other?.name ?? 'a file without a room'} (${spec})`;
-  if (leave === 'types')
-    return carries === 'code' ? `${room.name} may take types only from ${other?.name} (import type; ${spec})` : undefined;
-  return leave === 'all' || leave.test(target.path) ? undefined : `${room.name} may not import this file of ${other?.name} (${spec})`;
+  return isCovered(leave, target.path, false)
+    ? `${room.name} may take types only from this file of ${other?.name} (import type; ${spec})`
+    : `${room.name} may not import this file of ${other?.name} (${spec})`;
 }
 
 /** An import whose target is computed, or is no file of the tree: it would slip past every other rule. */

@@ -3,7 +3,7 @@ import ts from 'typescript';
 import type { Finding, House } from './house.ts';
 import { findingAt, hasDirective } from './house.ts';
 import type { Import } from './imports.ts';
-import { forDisplay, isBrowserRoom, packageLeave, roomOf, useClient } from './rooms.ts';
+import { isBrowserRoom, isCovered, packageLeave, roomOf, useClient } from './rooms.ts';
 
 /** Every import reached from `start` over code-carrying imports, each with the files that led to it. */
 function* reached(house: House, start: string): Generator<{ readonly step: Import; readonly trail: readonly string[] }> {
@@ -38,9 +38,7 @@ function forbiddenInBrowser(house: House, { target }: Import): string | undefine
   if (target.kind === 'package') return packageLeave(useClient, target.name) === undefined ? `the package ${target.name}` : undefined;
   if (target.kind === 'lost') return undefined;
   const room = roomOf(target.path, house.sources.get(target.path))?.name ?? 'a file without a room';
-  const leave = useClient.rooms[room];
-  if (leave === 'all' || (forDisplay[room]?.test(target.path) ?? false)) return undefined;
-  return room;
+  return isCovered(useClient.rooms[room], target.path, true) ? undefined : room;
 }
 
 /** The kiosk loads on a shop's network with a customer waiting: no query library in any of its chains. */

@@ -3,8 +3,8 @@
 import type ts from 'typescript';
 import { hasDirective } from './house.ts';
 
-/** `all` = anything; `types` = imports that carry no code; a pattern = only the files it matches. */
-export type Leave = 'all' | 'types' | RegExp;
+/** `all` = anything; `types` = imports that carry no code; a pattern = only the files it matches; `codeOf` = types of all, code of those files. */
+export type Leave = 'all' | 'types' | RegExp | { readonly codeOf: RegExp };
 
 export type Room = {
   readonly name: string;
@@ -39,12 +39,14 @@ const foundations = domain(['base', 'units']);
 const nouns = domain(ranks.slice(2));
 
 /** The few files of nouns that a browser may hold: arithmetic for showing, no rule and no recipe. */
-export const forDisplay: Readonly<Record<string, RegExp>> = {
+const forDisplay = {
   'lib/rulebook': /^lib\/rulebook\/language\.ts$/,
-  'lib/weighing': /^lib\/weighing\/band\.ts$/,
+  'lib/weighing': /^lib\/weighing\/(band|readings)\.ts$/,
   'lib/answers': /^lib\/answers\/reducer\.ts$/,
   'lib/colour': /^lib\/colour\/colour-name(\.data)?\.ts$/,
-};
+} as const;
+
+const codeForDisplay = Object.fromEntries(Object.entries(forDisplay).map(([name, codeOf]) => [name, { codeOf }]));
 
 const libRooms: Room[] = ranks.map((name, rank) => ({
   name: `lib/${name}`,
@@ -69,7 +71,9 @@ const everything = {
   cli: 'all',
   screens: 'all',
   'use-client': 'all',
+  'office-client': 'all',
   worker: 'all',
+  'open-editions': 'all',
   clock: 'all',
   serve: 'all',
   launcher: 'all',
@@ -110,9 +114,22 @@ export const rooms: readonly Room[] = [
   // The worker thread and its jobs: the one part of the server that computes.
   {
     name: 'worker',
-    holds: /^app\/_server\/(worker|jobs|job-handlers)\.ts$/,
-    rooms: { ...foundations, ...nouns, clock: 'all', worker: 'all' },
+    holds: /^app\/_server\/(worker|jobs|job-handlers|run-here)\.ts$/,
+    rooms: { ...foundations, ...nouns, clock: 'all', worker: 'all', 'open-editions': 'all' },
     packages: { 'node:': 'all' },
+  },
+  // The editions a process keeps open, for its flows and for its worker: the one file of the server that reads a rulebook.
+  {
+    name: 'open-editions',
+    holds: /^app\/_server\/open-editions\.ts$/,
+    rooms: {
+      ...foundations,
+      'lib/rulebook': 'all',
+      'lib/variants': 'all',
+      'lib/contracts': /^lib\/contracts\/rulebook\.ts$/,
+      flows: 'types',
+    },
+    packages: {},
   },
   // The file that starts the server and hands everything to everyone; nobody imports it.
   {
@@ -128,8 +145,11 @@ export const rooms: readonly Room[] = [
       ...foundations,
       'lib/contracts': /^lib\/contracts\/problem\.ts$/,
       db: /^db\/(open|connection|lock|migrate|outage|paths|sha256)\.ts$/,
+      // Types, to hand a flow what it needs; and the frame's own two questions: who asks, and the shop's secret.
+      flows: { codeOf: /^app\/_flows\/(sign-in|read-shop)\.ts$/ },
       server: 'all',
       worker: 'types',
+      'open-editions': 'all',
     },
     packages: { next: 'all', 'node:': 'all', zod: 'types' },
   },
@@ -149,17 +169,17 @@ export const rooms: readonly Room[] = [
       db: 'all',
       flows: 'all',
       server: 'all',
-      worker: 'types',
+      worker: 'all',
       clock: 'all',
       cli: 'all',
     },
-    packages: { 'node:': 'all' },
+    packages: { 'node:': 'all', zod: 'types' },
   },
   { name: 'client', holds: /^app\/(_client|_ui)\/.+\.(ts|tsx|css|woff2|svg)$/, rooms: browser, packages: browserPackages },
   {
     name: 'screens',
     holds: /^app\/((kiosk|bench|office|sign-in|jar|_print)\/.+|[^/]+)\.(ts|tsx|css)$/,
-    rooms: { ...screenRooms, screens: 'all', 'use-client': 'all' },
+    rooms: { ...screenRooms, screens: 'all', 'use-client': 'all', 'office-client': 'all' },
     packages: { next: 'all', react: 'all', 'bwip-js': 'all', '@fontsource-variable': 'all' },
   },
   // Sample pages of the shared look and the script that takes their pictures.
@@ -207,13 +227,21 @@ export const useClient: Room = {
   packages: browserPackages,
 };
 
+/** The office edits the rulebook and shows its verdicts, so its forms know the types of every noun; code stays behind the same wall. */
+const officeClient: Room = {
+  ...useClient,
+  name: 'office-client',
+  rooms: { ...useClient.rooms, ...domain(ranks.slice(2), 'types'), ...codeForDisplay, 'office-client': 'all' },
+};
+
 export function roomOf(path: string, source: ts.SourceFile | undefined): Room | undefined {
   const room = rooms.find((each) => each.holds.test(path));
-  return room?.name === 'screens' && hasDirective(source, 'use client') ? useClient : room;
+  if (room?.name !== 'screens' || !hasDirective(source, 'use client')) return room;
+  return path.startsWith('app/office/') ? officeClient : useClient;
 }
 
-/** The rows of the two rooms whose code ends up in a browser. */
-export const isBrowserRoom = (room: Room | undefined): boolean => room?.name === 'client' || room?.name === 'use-client';
+/** The rooms whose code ends up in a browser. */
+export const isBrowserRoom = (room: Room | undefined): boolean => /^(client|use-client|office-client)$/.test(room?.name ?? '');
 
 /** The leave a room has for a package, by its longest listed beginning (`next` covers `next/server`, `node:` every built-in). */
 export function packageLeave(room: Room, name: string): 'all' | 'types' | undefined {
@@ -221,4 +249,11 @@ export function packageLeave(room: Room, name: string): 'all' | 'types' | undefi
     (each) => name === each || name.startsWith(`${each}/`) || (each.endsWith(':') && name.startsWith(each)),
   );
   return listed === undefined ? undefined : room.packages[listed];
+}
+
+/** Whether a leave covers one import of the file at `path`. */
+export function isCovered(leave: Leave | undefined, path: string, carriesCode: boolean): boolean {
+  if (leave === undefined || leave === 'all') return leave === 'all';
+  if (leave === 'types') return !carriesCode;
+  return leave instanceof RegExp ? leave.test(path) : !carriesCode || leave.codeOf.test(path);
 }

@@ -125,6 +125,10 @@ export const crimes: readonly Planted[] = [
     'app/_client/x.ts': "import { y } from '../kiosk/y.ts';\nexport const x = y;\n",
     'app/kiosk/y.ts': 'export const y = 1;\n',
   }),
+  planted('import', 'a form of the office importing code of the diff', {
+    'app/office/x-form.tsx': "'use client';\nimport { diff } from '#lib/edition/diff.ts';\nexport const x = diff;\n",
+    'lib/edition/diff.ts': said('export const diff = 1;'),
+  }),
   planted('import', 'an unlisted package', { 'app/office/page.tsx': "import { chart } from 'some-charts';\nexport const x = chart;\n" }),
   planted('import', 'production importing test code', {
     'app/_cli/demo.ts': "import { shop } from '#test/support/shop.ts';\nexport const x = shop;\n",
