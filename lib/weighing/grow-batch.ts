@@ -62,13 +62,13 @@ export interface GrowAsk {
 export function growBatch(ask: GrowAsk): Result<Grown, readonly GrowRefusal[]> {
   if (!ask.book.rulebook.house.mayGrow) return refuse([{ kind: 'not-permitted' }]);
   const batchUg = grownBatch(ask);
-  const drafts = draftsOf(ask, batchUg);
+  const { drafts, stage } = draftsOf(ask, batchUg);
   const narrowed = narrowBands(
     drafts.map((one) => ({ lineId: one.line.lineId, stepUg: one.line.scale.stepUg, targetUg: one.targetUg, band: one.band })),
     ask.limits,
   );
   if (!narrowed.ok) return refuse([{ kind: 'limit', limitId: narrowed.refusal.limit.id }]);
-  const regrown = withTopUps(drafts.map((one, index) => ({ ...one, band: narrowed.value[index]?.band ?? one.band })));
+  const regrown = drafts.map((one, index) => withTopUp({ ...one, band: narrowed.value[index]?.band ?? one.band }, stage));
   const lots = regrown.map((one) => extraLots(ask, one));
   const refusals = [
     ...vesselRefusals(ask, batchUg),
@@ -112,41 +112,52 @@ interface Regrown extends Draft {
   readonly into: RegrownLine['into'];
 }
 
-/** New exact masses and bands; a line that stands well in its new band keeps its weight, and the cream takes the remainder again. */
-function draftsOf({ card, state }: GrowAsk, batchUg: MassUg): readonly Draft[] {
+/** Whether the cream is in the vessel already, and whether powders or oil-borne stocks must then come as a second paste. */
+interface Stage {
+  readonly hasCream: boolean;
+  readonly needsPaste: boolean;
+}
+
+/** New exact masses, bands and targets, the cream last: it takes the remainder again. */
+function draftsOf({ card, state }: GrowAsk, batchUg: MassUg): { readonly drafts: readonly Draft[]; readonly stage: Stage } {
   const drafts = card.lines.map((line, index): Draft => {
     const now = state.lines[index];
     invariant(now?.lineNo === line.lineNo, 'a jar state belongs to its card');
     const exact = exactShareOf(batchUg, part(BigInt(line.shareE12Text)));
-    const band = bandOf(exact, line.tauPpm, line.scale.stepUg);
-    const stands = now.weighedUg > 0 && bandStateOf(band, now.weighedUg) === 'in-band';
-    return { line, now, exact, band, targetUg: stands ? now.weighedUg : nearestStep(exact, line.scale.stepUg) };
+    const draft = { line, now, exact, band: bandOf(exact, line.tauPpm, line.scale.stepUg) };
+    return { ...draft, targetUg: standing(draft) ?? nearestStep(exact, line.scale.stepUg) };
   });
-  const others = drafts.filter(({ line }) => line.source.kind !== 'cream').map((one) => one.targetUg);
-  return drafts.map((one) => (one.line.source.kind === 'cream' ? { ...one, targetUg: creamOf(one, batchUg, others) } : one));
-}
-
-function creamOf({ line, now, band }: Draft, batchUg: MassUg, others: readonly MassUg[]): MassUg {
-  if (now.weighedUg > 0 && bandStateOf(band, now.weighedUg) === 'in-band') return now.weighedUg;
-  return creamTarget(batchUg, others, line.scale.stepUg) ?? massUg(0);
-}
-
-/** What each line still gets, and where it goes. A second paste takes the oil's own top-up, even where the oil would stand well without. */
-function withTopUps(drafts: readonly Draft[]): readonly Regrown[] {
   const hasCream = drafts.some(({ line, now }) => line.place === 'cream' && now.weighedUg > 0);
-  const isShort = ({ now, targetUg }: Draft): boolean => now.weighedUg < targetUg;
   const needsPaste = hasCream && drafts.some((one) => isInPaste(one.line.place) && one.line.source.kind === 'stock' && isShort(one));
-  return drafts.map((draft): Regrown => {
-    const { line, now, exact } = draft;
-    const aim =
-      needsPaste && line.place === 'wetting-oil' ? massUg(Math.max(draft.targetUg, nearestStep(exact, line.scale.stepUg))) : draft.targetUg;
-    const topUpUg = massUg(Math.max(0, aim - now.weighedUg));
-    return { ...draft, targetUg: aim, topUpUg, into: topUpUg === 0 ? null : placeOf(line, { hasCream, needsPaste }) };
-  });
+  const oiled = drafts.map((one) => (needsPaste && one.line.place === 'wetting-oil' ? withFreshOil(one) : one));
+  const others = oiled.filter(({ line }) => line.source.kind !== 'cream').map((one) => one.targetUg);
+  const creamed = oiled.map((one) => (one.line.source.kind === 'cream' ? { ...one, targetUg: creamOf(one, batchUg, others) } : one));
+  return { drafts: creamed, stage: { hasCream, needsPaste } };
+}
+
+const isShort = ({ now, targetUg }: Draft): boolean => now.weighedUg < targetUg;
+
+/** A line that stands well in its new band keeps its weight. */
+const standing = ({ now, band }: Pick<Draft, 'now' | 'band'>): MassUg | null =>
+  now.weighedUg > 0 && bandStateOf(band, now.weighedUg) === 'in-band' ? now.weighedUg : null;
+
+/** A second paste takes the oil's own top-up, even where the oil would stand well without. */
+const withFreshOil = (oil: Draft): Draft => ({
+  ...oil,
+  targetUg: massUg(Math.max(oil.targetUg, nearestStep(oil.exact, oil.line.scale.stepUg))),
+});
+
+const creamOf = (cream: Draft, batchUg: MassUg, others: readonly MassUg[]): MassUg =>
+  standing(cream) ?? creamTarget(batchUg, others, cream.line.scale.stepUg) ?? massUg(0);
+
+/** What a line still gets, and where it goes. */
+function withTopUp(draft: Draft, stage: Stage): Regrown {
+  const topUpUg = massUg(Math.max(0, draft.targetUg - draft.now.weighedUg));
+  return { ...draft, topUpUg, into: topUpUg === 0 ? null : placeOf(draft.line, stage) };
 }
 
 /** Oil that is short on its own goes straight in: it wets nothing. */
-function placeOf(line: CardLine, { hasCream, needsPaste }: { hasCream: boolean; needsPaste: boolean }): RegrownLine['into'] {
+function placeOf(line: CardLine, { hasCream, needsPaste }: Stage): RegrownLine['into'] {
   if (!isInPaste(line.place)) return 'vessel';
   if (!hasCream) return 'paste';
   return needsPaste ? 'second-paste' : 'vessel';

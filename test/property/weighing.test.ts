@@ -402,22 +402,26 @@ describe('mixing card', () => {
 
   it('nor where caps, the law and the ceiling lie close above the recipe', () => {
     const room = fc.integer({ min: 0, max: 80 });
+    const seen = { made: 0, refused: 0 };
     fc.assert(
       fc.property(places, room, room, room, (at, powderRoom, lawRoom, ceilingRoom) => {
         const book = tightBook({ powderRoom, lawRoom, ceilingRoom });
         const ask = fernAsk(book);
         const made = cardFor(ask);
         if (!made.ok) {
+          seen.refused += 1;
           expect(made.refusal.map((one) => one.code)).toEqual(['band-too-narrow']);
           return;
         }
         const amounts = weighedAmounts(made.value, readAt(made.value, at));
         if (!amounts.ok) throw new Error('a reading inside its band was not accepted');
+        seen.made += 1;
         const found = judgeWeighed(book, { jar: compose(book, amounts.value), measuredPhX100: null }, { day: FERN_DAY });
         expect(found.filter((one) => LINEAR.has(one.code))).toEqual([]);
       }),
       runs(150),
     );
+    expect(Math.min(seen.made, seen.refused)).toBeGreaterThan(5);
   });
 });
 
@@ -446,6 +450,7 @@ describe('a batch made larger', () => {
     const made = cardFor(ask);
     if (!made.ok) throw new Error('no card');
     const card = made.value;
+    const seen = { grown: 0, secondPaste: 0, discarded: 0 };
     fc.assert(
       fc.property(fc.integer({ min: 1, max: card.lines.length }), fc.integer({ min: 1, max: 60 }), places, (heavyNo, over, at) => {
         const full = readAt(card, at);
@@ -456,10 +461,13 @@ describe('a batch made larger', () => {
         const state = foldReadings(card, facts);
         const [best] = mendOptions({ book, card, state, limits: ask.limits, lots: ask.lots ?? [], day: FERN_DAY }, heavyNo);
         if (best?.kind !== 'grow') {
+          seen.discarded += 1;
           expect(best).toMatchObject({ kind: 'discard', growRefusals: [expect.anything()] });
           return;
         }
         const { grown } = best;
+        seen.grown += 1;
+        if (grown.needsSecondPaste) seen.secondPaste += 1;
         expect(grown.batchUg).toBeGreaterThan(card.batchUg);
         const topUps = grown.lines.flatMap((line, index) =>
           line.topUpUg > 0
@@ -474,6 +482,7 @@ describe('a batch made larger', () => {
         const found = judgeWeighed(book, { jar: compose(book, amounts.value), measuredPhX100: null }, { day: FERN_DAY });
         expect(found.filter((one) => LINEAR.has(one.code))).toEqual([]);
         const cream = card.lines.findIndex((line) => line.source.kind === 'cream');
+        if ((grown.lines[cream]?.topUpUg ?? 0) > 0) expect(grown.totalUg).toBe(grown.batchUg);
         const isAfterCream = heavyNo > cream;
         if (!isAfterCream) expect(grown.needsSecondPaste).toBe(false);
         for (const [index, line] of grown.lines.entries()) {
@@ -486,5 +495,6 @@ describe('a batch made larger', () => {
       }),
       runs(300),
     );
+    expect(Math.min(seen.grown, seen.secondPaste, seen.discarded)).toBeGreaterThan(10);
   });
 });
