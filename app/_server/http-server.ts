@@ -53,7 +53,8 @@ export function makeHttpServer({ names, handler, onFault }: Settings): Server {
     else {
       if (isAwaitingContinue) response.writeContinue();
       handle(request, response).catch((error: unknown) => {
-        onFault(error, request);
+        // A sender who went away is no fault of ours.
+        if (error !== request.errored) onFault(error, request);
         response.destroy();
       });
     }

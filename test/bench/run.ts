@@ -43,5 +43,6 @@ async function runAll(benches: readonly Bench[]): Promise<void> {
   writeFileSync(BASELINES, `${JSON.stringify({ machine, figures: { ...recorded.figures, ...found } }, null, 2)}\n`);
 }
 
-const row = (name: string, figure: number, before: number | undefined): string =>
-  `  ${name.padEnd(24)}${String(figure).padStart(10)}${before === undefined ? '' : `   recorded ${before}, × ${(figure / before).toFixed(2)}`}\n`;
+function row(name: string, figure: number, before: number | undefined): string {
+  return `  ${name.padEnd(24)}${String(figure).padStart(10)}${before === undefined ? '' : `   recorded ${before}, × ${(figure / before).toFixed(2)}`}\n`;
+}

@@ -140,6 +140,18 @@ describe('when there is no answer', () => {
     expect([reply.status, kindOf(reply), reply.headers['retry-after']]).toEqual([503, 'starting', '1']);
   });
 
+  test('a sender who goes away in the middle is no fault', async () => {
+    const before = faults.length;
+    const socket = connect(live.port, '127.0.0.1', () =>
+      socket.write('POST /api/x HTTP/1.1\r\nhost: localhost\r\ncontent-length: 9\r\n\r\nhalf'),
+    );
+    const gone = new Promise((resolve) => live.server?.once('connection', (taken) => taken.once('close', resolve)));
+    setTimeout(() => socket.destroy(), 50);
+    await gone;
+    await new Promise((resolve) => setTimeout(resolve, 20));
+    expect(faults.length).toBe(before);
+  });
+
   test('a handler that fails ends its own request and is reported, and the next one is served', async () => {
     live.handle = () => Promise.reject(new Error('planted'));
     await expect(ask({})).rejects.toThrow(/socket hang up|ECONNRESET/);
