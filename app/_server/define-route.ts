@@ -35,6 +35,8 @@ export type RouteDefinition<In extends z.ZodType, Out extends z.ZodType> = {
   readonly method: RouteMethod;
   readonly roles: readonly RouteRole[];
   readonly input: In;
+  /** `bytes` takes a file as it is (application/octet-stream): the input then has it as `bytes`, beside the query. */
+  readonly body?: 'json' | 'bytes';
   /** The whole reply body; `{ ok: false, refusal: { kind, … } }` where the answer may be no. */
   readonly output: Out;
   readonly handle: (context: RouteContext, input: z.output<In>) => z.input<Out> | Promise<z.input<Out>>;
@@ -89,12 +91,12 @@ async function answer<In extends z.ZodType, Out extends z.ZodType>({
   if (request.method !== definition.method) return problemResponse('wrong-method', {}, { allow: definition.method });
   if (definition.method === 'POST' && !isSameOrigin(request)) return problemResponse('cross-site');
 
-  const services = edge.services();
+  const services = atOneInstant(edge.services());
   const actor = edge.readSession(services, request);
   const admission = admit(definition.roles, actor);
   if (admission !== 'admitted') return problemResponse(admission);
 
-  const raw = await rawInput(request, params);
+  const raw = await rawInput(request, params, definition.body);
   if (!raw.ok) return problemResponse(raw.problem, { detail: raw.detail });
   const input = definition.input.safeParse(raw.value);
   if (!input.success) return problemResponse('bad-input', { fields: fieldsOf(input.error) });
@@ -110,6 +112,12 @@ async function answer<In extends z.ZodType, Out extends z.ZodType>({
   if (etag !== undefined) markPolled(response, quoted(etag));
   for (const line of cookies) response.headers.append('set-cookie', line);
   return response;
+}
+
+/** The clock is read once per request: session, decision and record all see the same instant. */
+function atOneInstant(services: Services): Services {
+  const now = services.now();
+  return { ...services, now: () => now };
 }
 
 const quoted = (etag: string): string => `"${etag}"`;

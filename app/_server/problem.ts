@@ -5,7 +5,7 @@ type Words = { readonly status: number; readonly title: string; readonly isRetry
 
 const WORDS = {
   'bad-json': { status: 400, title: 'The request is not valid JSON', isRetryable: false },
-  'wrong-media-type': { status: 415, title: 'The request must be sent as application/json', isRetryable: false },
+  'wrong-media-type': { status: 415, title: 'The request is of another type than this address takes', isRetryable: false },
   'bad-input': { status: 422, title: 'Some fields are missing or wrong', isRetryable: false },
   'signed-out': { status: 401, title: 'Sign in first', isRetryable: false },
   'wrong-role': { status: 403, title: 'This needs another role', isRetryable: false },

@@ -1,4 +1,4 @@
-// Where a route's input comes from: the query of a GET, the JSON body of a POST, and the parts of the path, which win.
+// Where a route's input comes from: the query of a GET, the JSON body or the file of a POST, and the parts of the path, which win.
 import type { ProblemKind } from '#lib/contracts/problem.ts';
 
 export type PathParams = Readonly<Record<string, string | readonly string[] | undefined>>;
@@ -7,16 +7,29 @@ type RawInput =
   | { readonly ok: true; readonly value: unknown }
   | { readonly ok: false; readonly problem: ProblemKind; readonly detail: string };
 
+const MEDIA_TYPES = { json: 'application/json', bytes: 'application/octet-stream' } as const;
+
 /** The input before its shape is checked. */
-export async function rawInput(request: Request, params: PathParams): Promise<RawInput> {
-  if (request.method !== 'POST') return { ok: true, value: { ...queryOf(new URL(request.url).searchParams), ...params } };
+export async function rawInput(request: Request, params: PathParams, kind: keyof typeof MEDIA_TYPES = 'json'): Promise<RawInput> {
+  const query = queryOf(new URL(request.url).searchParams);
+  if (request.method !== 'POST') return { ok: true, value: { ...query, ...params } };
 
   const mediaType = request.headers.get('content-type')?.split(';')[0]?.trim().toLowerCase();
-  if (mediaType !== 'application/json') return { ok: false, problem: 'wrong-media-type', detail: `not ${mediaType ?? 'without a type'}` };
-  const body = await jsonBody(request);
+  if (mediaType !== MEDIA_TYPES[kind]) return { ok: false, problem: 'wrong-media-type', detail: `this address takes ${MEDIA_TYPES[kind]}` };
+  const body = kind === 'bytes' ? await bytesBody(request) : await jsonBody(request);
   if (body === undefined) return { ok: false, problem: 'bad-json', detail: 'the body broke off or is not JSON' };
+  if (body instanceof Uint8Array) return { ok: true, value: { ...query, ...params, bytes: body } };
   const isObject = typeof body === 'object' && body !== null && !Array.isArray(body);
   return { ok: true, value: isObject ? { ...body, ...params } : body };
+}
+
+/** undefined when the body broke off. */
+async function bytesBody(request: Request): Promise<Uint8Array | undefined> {
+  try {
+    return await request.bytes();
+  } catch {
+    return undefined;
+  }
 }
 
 /** undefined (which JSON cannot say) when the body broke off or does not parse. */

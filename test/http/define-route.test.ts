@@ -24,7 +24,15 @@ function edgeFor(actor: Actor): { edge: Edge; logged: FaultEntry[]; clockReads: 
   };
   const services = { now, newId: () => 'id-1' } as Services;
   return {
-    edge: { services: () => services, readSession: () => actor, logFault: (entry) => logged.push(entry), newId: () => 'fault-1' },
+    edge: {
+      services: () => services,
+      readSession: ({ now: sessionNow }) => {
+        sessionNow();
+        return actor;
+      },
+      logFault: (entry) => logged.push(entry),
+      newId: () => 'fault-1',
+    },
     logged,
     clockReads,
   };
@@ -113,6 +121,26 @@ describe('a call that is let through', () => {
     expect(await response.json()).toEqual({ code: 'ML-1', page: '2' });
     const twice = await echo.respond(edgeFor(NOBODY).edge, new Request('http://shop.test/api/jar?page=2&page=3'), { code: 'ML-1' });
     expect(twice.status).toBe(422);
+  });
+
+  test('a file comes as bytes beside the query', async () => {
+    const upload = defineRoute({
+      method: 'POST',
+      roles: ['anyone'],
+      body: 'bytes',
+      input: z.strictObject({ name: z.string(), bytes: z.instanceof(Uint8Array) }),
+      output: z.strictObject({ name: z.string(), bytesCount: z.int() }),
+      handle: (_context, { name, bytes }) => ({ name, bytesCount: bytes.length }),
+    });
+    const send = (type: string) =>
+      new Request('http://shop.test/api/evidence?name=patch-study', {
+        method: 'POST',
+        body: new Uint8Array([0, 255, 13]),
+        headers: { ...HEADERS, 'content-type': type },
+      });
+    const response = await upload.respond(edgeFor(NOBODY).edge, send('application/octet-stream'), {});
+    expect(await response.json()).toEqual({ name: 'patch-study', bytesCount: 3 });
+    expect((await upload.respond(edgeFor(NOBODY).edge, send('application/json'), {})).status).toBe(415);
   });
 
   test('a poll with the same etag is answered without the call', async () => {

@@ -121,7 +121,7 @@ describe('the launcher as a process', () => {
   function checkout(npm: string): string {
     const root = folder({
       'package-lock.json': '{"lockfileVersion": 3}',
-      'app/_cli/greet.ts': 'const name: string = process.argv[2]; process.stdout.write(`hello ${name}`); process.exitCode = 3;',
+      'app/_cli/greet.ts': 'const name: string = process.argv[2]; process.stdout.write(["hello", name].join(" ")); process.exitCode = 3;',
       'npm.cjs': npm,
     });
     cpSync(join(TOP, 'app/_server/launch'), join(root, 'app/_server/launch'), { recursive: true });

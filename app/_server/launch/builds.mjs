@@ -1,12 +1,15 @@
 // Each build has a folder named for what it was built from. A running shop keeps its own, so a test run or an update beside it
 // never takes files from under it; builds that nobody uses are removed.
-import { existsSync, readdirSync, rmSync } from 'node:fs';
+import { existsSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { BUILD_INPUTS, fingerprint } from './fingerprint.mjs';
 import { runQuietly } from './run.mjs';
 import { isAlive } from './turn.mjs';
 
 const PREFIX = 'build-';
+
+/** Written when a build is complete: one that was cut off is made again. */
+const COMPLETE = 'jarwright-complete';
 
 /**
  * Builds the pages if no build of exactly these inputs is there.
@@ -15,7 +18,7 @@ const PREFIX = 'build-';
  */
 export async function ensureBuilt(root, node, env, say) {
   const folder = `.next/${PREFIX}${fingerprint(root, BUILD_INPUTS).slice(0, 16)}`;
-  const isBuilt = existsSync(join(root, folder, 'BUILD_ID'));
+  const isBuilt = existsSync(join(root, folder, COMPLETE));
   removeUnused(root, folder);
   if (isBuilt) return folder;
   say('Building the pages; this takes about half a minute.');
@@ -24,6 +27,7 @@ export async function ensureBuilt(root, node, env, say) {
     env: { ...env, JARWRIGHT_BUILD: folder },
     failure: 'The pages could not be built.',
   });
+  writeFileSync(join(root, folder, COMPLETE), '');
   return folder;
 }
 
