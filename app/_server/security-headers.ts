@@ -14,7 +14,7 @@ export const contentSecurityPolicy = (nonce: string): string =>
     "frame-ancestors 'none'",
   ].join('; ');
 
-const FORBIDDEN_DEVICES = ['camera', 'microphone', 'geolocation', 'usb', 'hid', 'bluetooth', 'midi', 'payment', 'display-capture'];
+const FORBIDDEN_DEVICES = ['camera', 'microphone', 'geolocation', 'usb', 'hid', 'midi', 'payment', 'display-capture'];
 
 const CONSTANT = {
   'x-content-type-options': 'nosniff',

@@ -141,18 +141,23 @@ test.describe('the data folder', () => {
   });
 });
 
-/** A POST whose body arrives only as far as it is pushed. */
-function slowPost(url: string, bodyBytes: number): { push: (text: string) => void; reply: Promise<IncomingMessage> } {
+type SlowPost = { readonly push: (text: string) => void; readonly reply: Promise<IncomingMessage> };
+
+/** A POST whose body arrives only as far as it is pushed; begun once the server has said that it handles it. */
+function slowPost(url: string, bodyBytes: number): Promise<SlowPost> {
   const outgoing = httpRequest(`${url}/api/sign-in`, {
     method: 'POST',
-    headers: { 'content-type': 'application/json', 'content-length': bodyBytes, origin: url },
+    headers: { 'content-type': 'application/json', 'content-length': bodyBytes, origin: url, expect: '100-continue' },
   });
   const reply = new Promise<IncomingMessage>((resolve, reject) => {
     outgoing.once('response', resolve);
     outgoing.once('error', reject);
   });
   outgoing.flushHeaders();
-  return { push: (text) => void outgoing.write(text), reply };
+  return new Promise((resolve, reject) => {
+    outgoing.once('continue', () => resolve({ push: (text) => void outgoing.write(text), reply }));
+    reply.catch(reject);
+  });
 }
 
 const pause = (ms: number): Promise<void> => new Promise((resolve) => setTimeout(resolve, ms));
@@ -161,9 +166,8 @@ test.describe('the end', () => {
   test('a request that runs when SIGTERM comes is answered, then the process ends with 0', async () => {
     const shop = await startShop();
     const body = JSON.stringify({ nonsense: true });
-    const slow = slowPost(shop.url, body.length);
+    const slow = await slowPost(shop.url, body.length);
     slow.push(body.slice(0, 5));
-    await pause(100);
     const ended = shop.stop();
     await pause(300);
     await expect(fetch(`${shop.url}/api/health`)).rejects.toThrow();
@@ -175,10 +179,9 @@ test.describe('the end', () => {
 
   test('a request that never ends is cut off after five seconds', async () => {
     const shop = await startShop({ args: ['--empty'] });
-    const slow = slowPost(shop.url, 100);
+    const slow = await slowPost(shop.url, 100);
     const cutOff = expect(slow.reply).rejects.toThrow();
     slow.push('{');
-    await pause(100);
     const beganMs = Date.now();
     expect(await shop.stop()).toMatchObject({ code: 0 });
     const tookMs = Date.now() - beganMs;

@@ -41,8 +41,11 @@ function passSignalsTo(child) {
   };
 }
 
-/** @param {string} text */
-export const lastLines = (text) => text.trimEnd().split('\n').filter(Boolean).slice(-TAIL_LINES);
+const ESCAPE = String.fromCharCode(27);
+const COLOUR = new RegExp(`${ESCAPE}\\[[0-9;]*m`, 'g');
+
+/** Without the colour codes that some programs print whatever they are told. @param {string} text */
+export const lastLines = (text) => text.replaceAll(COLOUR, '').trimEnd().split('\n').filter(Boolean).slice(-TAIL_LINES);
 
 /**
  * Hands the terminal to a command and gives its exit code. Signals are passed on, so that it can end in its own way.
