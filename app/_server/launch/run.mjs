@@ -3,7 +3,8 @@ import { spawn } from 'node:child_process';
 import { constants } from 'node:os';
 import { Stop } from './stop.mjs';
 
-const TAIL_LINES = 25;
+/** Compilers put the cause first, package managers last. */
+const SHOWN = { first: 12, last: 15 };
 
 /**
  * Runs a command to its end without printing its output.
@@ -21,7 +22,7 @@ export function runQuietly(file, args, { cwd, env, failure }) {
     child.stdout.setEncoding('utf8').on('data', keep);
     child.stderr.setEncoding('utf8').on('data', keep);
     const release = passSignalsTo(child);
-    const fail = (reason) => reject(new Stop(failure, { command: [file, ...args].join(' '), tail: [...lastLines(text), reason] }));
+    const fail = (reason) => reject(new Stop(failure, { command: [file, ...args].join(' '), tail: [...shortened(text), reason] }));
     child.once('error', (error) => fail(error.message));
     child.once('close', (code, signal) => {
       release();
@@ -44,8 +45,14 @@ function passSignalsTo(child) {
 const ESCAPE = String.fromCharCode(27);
 const COLOUR = new RegExp(`${ESCAPE}\\[[0-9;]*m`, 'g');
 
-/** Without the colour codes that some programs print whatever they are told. @param {string} text */
-export const lastLines = (text) => text.replaceAll(COLOUR, '').trimEnd().split('\n').filter(Boolean).slice(-TAIL_LINES);
+/**
+ * The beginning and the end of what a program printed, without the colour codes that some print whatever they are told.
+ * @param {string} text
+ */
+export function shortened(text) {
+  const lines = text.replaceAll(COLOUR, '').split('\n').filter(Boolean);
+  return lines.length <= SHOWN.first + SHOWN.last ? lines : [...lines.slice(0, SHOWN.first), '…', ...lines.slice(-SHOWN.last)];
+}
 
 /**
  * Hands the terminal to a command and gives its exit code. Signals are passed on, so that it can end in its own way.
