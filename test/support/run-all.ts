@@ -51,7 +51,7 @@ async function types(): Promise<Row> {
 }
 
 async function lint(): Promise<Row> {
-  const biome = await run('@biomejs/biome/bin/biome', ['check', '--max-diagnostics=50']);
+  const biome = await run('@biomejs/biome/bin/biome', ['check', '--max-diagnostics=50', '--diagnostic-level=warn']);
   return check('lint', biome.isOk, biome.output);
 }
 
