@@ -66,6 +66,7 @@ test.describe('a start that cannot be', () => {
       stderr: `jarwright: Port ${port} on 127.0.0.1 is taken: stop what uses it, or choose another with --port.\n`,
     });
     expect(readdirSync(parent)).toEqual([]);
+    rmSync(parent, { recursive: true });
   });
 
   test('the folder is held: the sentence names who holds it, and the first shop goes on', async () => {
@@ -109,6 +110,7 @@ test.describe('a start that cannot be', () => {
     expect((await failStart(dataDir, ['--hots', 'x'])).stderr).toContain('"--hots" is not understood');
     expect((await failStart(dataDir, ['--host', '192.0.2.1'])).stderr).toContain('192.0.2.1 is no address of this machine');
     expect(readdirSync(parent)).toEqual([]);
+    rmSync(parent, { recursive: true });
   });
 });
 

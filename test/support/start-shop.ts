@@ -34,7 +34,7 @@ export const runServer = (launch: Launch): Promise<Ended> => ending(launchServer
 export async function startShop({ args = [], env = {} }: Launch = {}): Promise<Shop> {
   const dataDir = mkdtempSync(join(tmpdir(), 'jarwright-e2e-'));
   const child = launchServer({ args: ['--port', '0', ...args], env: { JARWRIGHT_DATA: dataDir, ...env } });
-  const ended = ending(child);
+  const ended = ending(child).finally(() => rmSync(dataDir, { recursive: true, force: true }));
   const url = await Promise.race([
     openUrl(child),
     ended.then(({ code, stderr }) => Promise.reject(new Error(`no start (${code}): ${stderr}`))),
@@ -45,9 +45,7 @@ export async function startShop({ args = [], env = {} }: Launch = {}): Promise<S
     dataDir,
     stop: async (signal = 'SIGTERM') => {
       child.kill(signal);
-      const end = await ended;
-      rmSync(dataDir, { recursive: true, force: true });
-      return end;
+      return ended;
     },
   };
 }
@@ -72,6 +70,7 @@ function ending(child: ChildProcess): Promise<Ended> {
 function openUrl(child: ChildProcess): Promise<string> {
   return new Promise((resolve, reject) => {
     const timer = setTimeout(() => reject(new Error('the server did not say where it is in time')), START_LIMIT_MS);
+    timer.unref();
     const seen = { text: '' };
     child.stdout?.on('data', (text: string) => {
       seen.text += text;
