@@ -1,7 +1,7 @@
 // Turns what the schema library reports into faults of this project: one per wrong place, coded, in words that say what to give instead.
 import type { z } from 'zod';
-import { assertNever } from '../base/invariant.ts';
 import type { DocumentFault, DocumentPath } from '../base/document-fault.ts';
+import { assertNever } from '../base/invariant.ts';
 
 export type ShapeCode = 'missing' | 'unknown-key' | 'wrong-type' | 'not-whole' | 'out-of-range' | 'not-one-of' | 'bad-text';
 

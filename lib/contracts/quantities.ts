@@ -14,12 +14,18 @@ export function wholeSchema(grain: string, most = 1_000_000_000, least = 0) {
 }
 
 /** The same, made into its branded unit by the constructor of lib/units. */
-const unitSchema = <U extends number>(make: (value: number) => U, grain: string, most: number, least = 0) => wholeSchema(grain, most, least).transform(make);
+const unitSchema = <U extends number>(make: (value: number) => U, grain: string, most: number, least = 0) =>
+  wholeSchema(grain, most, least).transform(make);
 
 export const sharePpmSchema = unitSchema(sharePpm, 'ppm of the whole (1 % = 10000)', WHOLE_PPM);
 export const factorPpmSchema = unitSchema(factorPpm, 'ppm as a factor (1.5 = 1500000)', 1_000_000_000);
 export const phX100Schema = unitSchema(phX100, 'hundredths of a pH', 1400);
-export const acidityUmolPerKgSchema = unitSchema(acidityUmolPerKg, 'µmol of alkali per kg, negative where acid is needed', 100_000_000, -100_000_000);
+export const acidityUmolPerKgSchema = unitSchema(
+  acidityUmolPerKg,
+  'µmol of alkali per kg, negative where acid is needed',
+  100_000_000,
+  -100_000_000,
+);
 /** Up to 9 kg, so that a mass times a share stays exact. */
 export const massUgSchema = unitSchema(massUg, 'micrograms (1 g = 1000000)', 9_000_000_000);
 export const volumeUlSchema = unitSchema(volumeUl, 'microlitres (1 mL = 1000)', 10_000_000);

@@ -1,7 +1,17 @@
 // The base and the figures of the house on the wire.
 import { z } from 'zod';
 import {
-  costMinorPerKgSchema, countSchema, daysSchema, densityMgPerMlSchema, factorPpmSchema, loadUnitsSchema, moneyMinorSchema, monthsSchema, pkaX1000Schema, sharePpmSchema, wholeSchema,
+  costMinorPerKgSchema,
+  countSchema,
+  daysSchema,
+  densityMgPerMlSchema,
+  factorPpmSchema,
+  loadUnitsSchema,
+  moneyMinorSchema,
+  monthsSchema,
+  pkaX1000Schema,
+  sharePpmSchema,
+  wholeSchema,
 } from './quantities.ts';
 import { acidityTableSchema, materialPartsSchema, phWindowSchema } from './rulebook-materials.ts';
 import { codeSchema, idSchema, statementSchema } from './words.ts';

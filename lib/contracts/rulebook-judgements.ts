@@ -46,7 +46,6 @@ export const classRuleSchema = z.strictObject({
   first: classSideSchema,
   second: classSideSchema.optional(),
   unlessPhWithin: phWindowSchema.optional(),
-  // biome-ignore lint/suspicious/noThenProperty: the key is part of the document; no promise is near it.
   then: z.discriminatedUnion('kind', [
     z.strictObject({ kind: z.literal('refuse') }),
     z.strictObject({ kind: z.literal('caution'), cautionId: idSchema }),

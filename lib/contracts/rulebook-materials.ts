@@ -1,20 +1,66 @@
 // Substances, materials and stocks on the wire.
 import { z } from 'zod';
 import {
-  acidityUmolPerKgSchema, costMinorPerKgSchema, daysSchema, densityMgPerMlSchema, factorPpmSchema, mgPer100gSchema, phX100Schema, pkaX1000Schema, sharePpmSchema,
-  temperatureCSchema, unitsPerPpmSchema, wholeSchema,
+  acidityUmolPerKgSchema,
+  costMinorPerKgSchema,
+  daysSchema,
+  densityMgPerMlSchema,
+  factorPpmSchema,
+  mgPer100gSchema,
+  phX100Schema,
+  pkaX1000Schema,
+  sharePpmSchema,
+  temperatureCSchema,
+  unitsPerPpmSchema,
+  wholeSchema,
 } from './quantities.ts';
 import { codeSchema, idSchema, marketIdSchema, namesSchema, statementSchema } from './words.ts';
 
 export const materialClassSchema = z.enum([
-  'acid', 'alkali', 'cationic', 'anionic-polymer', 'polyphenol', 'enzyme', 'peptide', 'swelling-clay', 'clay', 'adsorbent', 'electrolyte', 'iron',
-  'acid-sensitive', 'acid-consumer', 'carbonate', 'retinoid', 'preservative', 'humectant', 'emollient', 'emulsifier', 'botanical', 'vitamin', 'water',
-  'inert', 'protein',
+  'acid',
+  'alkali',
+  'cationic',
+  'anionic-polymer',
+  'polyphenol',
+  'enzyme',
+  'peptide',
+  'swelling-clay',
+  'clay',
+  'adsorbent',
+  'electrolyte',
+  'iron',
+  'acid-sensitive',
+  'acid-consumer',
+  'carbonate',
+  'retinoid',
+  'preservative',
+  'humectant',
+  'emollient',
+  'emulsifier',
+  'botanical',
+  'vitamin',
+  'water',
+  'inert',
+  'protein',
 ]);
 
 export const avoidTagSchema = z.enum([
-  'acid', 'aha', 'salicylate', 'retinoid', 'enzyme', 'exfoliant', 'photosensitiser', 'fragrance', 'essential-oil', 'nut', 'seed-oil', 'oat', 'milk',
-  'bee', 'asteraceae', 'gluten',
+  'acid',
+  'aha',
+  'salicylate',
+  'retinoid',
+  'enzyme',
+  'exfoliant',
+  'photosensitiser',
+  'fragrance',
+  'essential-oil',
+  'nut',
+  'seed-oil',
+  'oat',
+  'milk',
+  'bee',
+  'asteraceae',
+  'gluten',
 ]);
 
 export const phWindowSchema = z.strictObject({ minPhX100: phX100Schema, maxPhX100: phX100Schema });
@@ -30,20 +76,27 @@ export const materialPartsSchema = z.array(z.strictObject({ materialId: idSchema
 export const substanceSchema = z.strictObject({
   id: idSchema,
   labelNames: z.record(marketIdSchema, statementSchema),
-  colourIndex: z.string().regex(/^\d{5}(:\d)?$/, { error: 'must be a colour index number without letters, like 77491 or 15850:1' }).optional(),
+  colourIndex: z
+    .string()
+    .regex(/^\d{5}(:\d)?$/, { error: 'must be a colour index number without letters, like 77491 or 15850:1' })
+    .optional(),
   nano: z.boolean(),
   isWater: z.boolean().optional(),
-  solubility: z.strictObject({
-    neutralMgPer100g: mgPer100gSchema,
-    pkaX1000: pkaX1000Schema.optional(),
-    suspendedEvidence: statementSchema.optional(),
-  }).optional(),
+  solubility: z
+    .strictObject({
+      neutralMgPer100g: mgPer100gSchema,
+      pkaX1000: pkaX1000Schema.optional(),
+      suspendedEvidence: statementSchema.optional(),
+    })
+    .optional(),
   acid: z.strictObject({ pkaX1000: pkaX1000Schema }).optional(),
-  exposure: z.strictObject({
-    systemicPodUgPerKgDay: wholeSchema('µg per kg body weight and day'),
-    dermalAbsorptionPpm: sharePpmSchema,
-    source: statementSchema,
-  }).optional(),
+  exposure: z
+    .strictObject({
+      systemicPodUgPerKgDay: wholeSchema('µg per kg body weight and day'),
+      dermalAbsorptionPpm: sharePpmSchema,
+      source: statementSchema,
+    })
+    .optional(),
   exposureDemanded: z.boolean(),
 });
 

@@ -1,11 +1,24 @@
 // Shades, actives, sizes and scales on the wire.
 import { z } from 'zod';
-import { benefitMilliSchema, countSchema, factorPpmSchema, massUgSchema, moneyMinorSchema, sharePpmSchema, volumeUlSchema, wholeSchema } from './quantities.ts';
+import {
+  benefitMilliSchema,
+  countSchema,
+  factorPpmSchema,
+  massUgSchema,
+  moneyMinorSchema,
+  sharePpmSchema,
+  volumeUlSchema,
+  wholeSchema,
+} from './quantities.ts';
 import { materialPartsSchema } from './rulebook-materials.ts';
 import { codeSchema, idSchema, namesSchema, statementSchema } from './words.ts';
 
 const axisSchema = wholeSchema('hundredths of a CIELAB unit', 20_000, -20_000);
-const labX100Schema = z.strictObject({ lX100: wholeSchema('hundredths of CIELAB lightness', 10_000), aX100: axisSchema, bX100: axisSchema });
+const labX100Schema = z.strictObject({
+  lX100: wholeSchema('hundredths of CIELAB lightness', 10_000),
+  aX100: axisSchema,
+  bX100: axisSchema,
+});
 
 const claimsSchema = z.strictObject({
   goodTextId: idSchema,
@@ -18,7 +31,13 @@ export const shadeSchema = z.strictObject({
   code: codeSchema,
   name: namesSchema,
   parts: materialPartsSchema,
-  colour: z.strictObject({ wet: labX100Schema, dry: labX100Schema, family: statementSchema, nameTextId: idSchema, origin: z.enum(['measured', 'predicted']) }),
+  colour: z.strictObject({
+    wet: labX100Schema,
+    dry: labX100Schema,
+    family: statementSchema,
+    nameTextId: idSchema,
+    origin: z.enum(['measured', 'predicted']),
+  }),
   claims: claimsSchema,
   priceMinor: moneyMinorSchema,
 });

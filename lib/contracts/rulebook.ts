@@ -1,9 +1,9 @@
 // The whole rulebook on the wire. The contract says whether a document can be read as a rulebook; whether it makes sense is for
 // lib/rulebook/check-rulebook, so that a draft with holes can still be saved and worked on.
 import { z } from 'zod';
+import type { DocumentPath } from '../base/document-fault.ts';
 import type { Result } from '../base/result.ts';
 import { accept, refuse } from '../base/result.ts';
-import type { DocumentPath } from '../base/document-fault.ts';
 import type { Rulebook } from '../rulebook/rulebook.ts';
 import type { ShapeFault } from './document-issues.ts';
 import { documentFaults } from './document-issues.ts';
@@ -66,6 +66,8 @@ export function rulebookJsonSchema(): z.core.JSONSchema.BaseSchema {
 function reservedKeys(value: unknown, path: DocumentPath): readonly ShapeFault[] {
   if (typeof value !== 'object' || value === null) return [];
   return Object.entries(value).flatMap(([key, member]) =>
-    key === '__proto__' ? [{ path: [...path, key], code: 'bad-text' as const, message: 'cannot be an id: give it another name' }] : reservedKeys(member, [...path, key]),
+    key === '__proto__'
+      ? [{ path: [...path, key], code: 'bad-text' as const, message: 'cannot be an id: give it another name' }]
+      : reservedKeys(member, [...path, key]),
   );
 }

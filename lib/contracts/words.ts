@@ -10,7 +10,10 @@ const nameError = 'must be 1 to 64 letters, digits, dots, dashes or underscores,
 export const idSchema = z.string({ error: nameError }).regex(NAME, { error: nameError }).meta({ description: 'an id, unique in its list' });
 
 /** What people and scanners read; the same signs as an id. */
-export const codeSchema = z.string({ error: nameError }).regex(NAME, { error: nameError }).meta({ description: 'a code that people and scanners read' });
+export const codeSchema = z
+  .string({ error: nameError })
+  .regex(NAME, { error: nameError })
+  .meta({ description: 'a code that people and scanners read' });
 
 const wellFormed = (value: string): boolean => value.isWellFormed();
 
@@ -21,7 +24,11 @@ export const textSchema = z.string({ error: 'must be a text' }).refine(wellForme
 export const statementSchema = textSchema.regex(/\S/, { error: 'must not be blank: say what it is' });
 
 const dayError = 'must be a calendar day as YYYY-MM-DD';
-export const localDaySchema = z.string({ error: dayError }).refine(isLocalDay, { error: dayError }).meta({ format: 'date' }).transform(localDay);
+export const localDaySchema = z
+  .string({ error: dayError })
+  .refine(isLocalDay, { error: dayError })
+  .meta({ format: 'date' })
+  .transform(localDay);
 
 export const langSchema = z.enum(LANGS);
 export const marketIdSchema = z.enum(MARKET_IDS);

@@ -6,18 +6,61 @@ import type { Faults } from './soundness-fault.ts';
 import { fault } from './soundness-fault.ts';
 
 const ID_LISTS = [
-  'substances', 'materials', 'stocks', 'shades', 'actives', 'pairJudgements', 'classJudgements', 'classRules', 'evidence', 'scopes', 'limits', 'markets',
-  'concerns', 'questions', 'personCaps', 'cautions', 'jarSizes', 'vessels', 'labelSizes', 'scaleProfiles',
+  'substances',
+  'materials',
+  'stocks',
+  'shades',
+  'actives',
+  'pairJudgements',
+  'classJudgements',
+  'classRules',
+  'evidence',
+  'scopes',
+  'limits',
+  'markets',
+  'concerns',
+  'questions',
+  'personCaps',
+  'cautions',
+  'jarSizes',
+  'vessels',
+  'labelSizes',
+  'scaleProfiles',
 ] as const satisfies readonly (keyof Rulebook)[];
 
-const CODE_LISTS = ['materials', 'stocks', 'shades', 'actives', 'jarSizes', 'vessels', 'scaleProfiles'] as const satisfies readonly (keyof Rulebook)[];
+const CODE_LISTS = [
+  'materials',
+  'stocks',
+  'shades',
+  'actives',
+  'jarSizes',
+  'vessels',
+  'scaleProfiles',
+] as const satisfies readonly (keyof Rulebook)[];
 
 /** A reason names its rule by id alone, so all that can be a reason share one set of ids. */
-const RULE_LISTS = ['pairJudgements', 'classJudgements', 'classRules', 'scopes', 'limits', 'personCaps'] as const satisfies readonly (keyof Rulebook)[];
+const RULE_LISTS = [
+  'pairJudgements',
+  'classJudgements',
+  'classRules',
+  'scopes',
+  'limits',
+  'personCaps',
+] as const satisfies readonly (keyof Rulebook)[];
 
 const NEEDED_LISTS = {
-  languages: 'language', substances: 'substance', materials: 'material', stocks: 'stock', shades: 'shade', markets: 'market', concerns: 'concern',
-  questions: 'question', jarSizes: 'jar size', vessels: 'vessel', labelSizes: 'label size', scaleProfiles: 'scale profile',
+  languages: 'language',
+  substances: 'substance',
+  materials: 'material',
+  stocks: 'stock',
+  shades: 'shade',
+  markets: 'market',
+  concerns: 'concern',
+  questions: 'question',
+  jarSizes: 'jar size',
+  vessels: 'vessel',
+  labelSizes: 'label size',
+  scaleProfiles: 'scale profile',
 } as const satisfies Partial<Record<keyof Rulebook, string>>;
 
 export function* checkIds({ rulebook }: Book): Faults {
@@ -59,7 +102,8 @@ function* duplicateRuleIds(rulebook: Rulebook): Faults {
 }
 
 function* repeats(path: DocumentPath, entries: readonly string[], key?: string): Faults {
-  for (const { index, key: entry } of repeated(entries, (one) => one)) yield fault([...path, index, ...(key ? [key] : [])], 'repeated-entry', { entry });
+  for (const { index, key: entry } of repeated(entries, (one) => one))
+    yield fault([...path, index, ...(key ? [key] : [])], 'repeated-entry', { entry });
 }
 
 const materialIds = (parts: readonly { readonly materialId: string }[]): readonly string[] => parts.map((part) => part.materialId);
@@ -71,7 +115,11 @@ function* checkRepeats(rulebook: Rulebook): Faults {
   yield* repeats(['base', 'parts'], materialIds(base.parts), 'materialId');
   yield* repeats(['base', 'wettingOilParts'], materialIds(base.wettingOilParts), 'materialId');
   yield* repeats(['base', 'preservation', 'preservatives'], substanceIds(base.preservation.preservatives), 'substanceId');
-  yield* repeats(['crossContacts'], rulebook.crossContacts.map((row) => row.tag), 'tag');
+  yield* repeats(
+    ['crossContacts'],
+    rulebook.crossContacts.map((row) => row.tag),
+    'tag',
+  );
   for (const [index, material] of rulebook.materials.entries()) {
     yield* repeats(['materials', index, 'substances'], substanceIds(material.substances), 'substanceId');
     yield* repeats(['materials', index, 'classes'], material.classes);
@@ -82,12 +130,20 @@ function* checkRepeats(rulebook: Rulebook): Faults {
   }
   for (const [index, active] of rulebook.actives.entries()) {
     for (const [at, level] of active.levels.entries()) {
-      yield* repeats(['actives', index, 'levels', at, 'benefits'], level.benefits.map((one) => one.concernId), 'concernId');
+      yield* repeats(
+        ['actives', index, 'levels', at, 'benefits'],
+        level.benefits.map((one) => one.concernId),
+        'concernId',
+      );
     }
   }
   for (const [index, scope] of rulebook.scopes.entries()) {
     yield* repeats(['scopes', index, 'shadeIds'], scope.shadeIds);
-    yield* repeats(['scopes', index, 'actives'], scope.actives.map((one) => one.activeId), 'activeId');
+    yield* repeats(
+      ['scopes', index, 'actives'],
+      scope.actives.map((one) => one.activeId),
+      'activeId',
+    );
   }
   for (const [index, row] of rulebook.limits.entries()) {
     if (row.kind === 'substance') yield* repeats(['limits', index, 'substances'], substanceIds(row.substances), 'substanceId');

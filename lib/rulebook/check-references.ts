@@ -1,7 +1,8 @@
 // Every reference resolves. A rulebook whose references dangle would stop a shop in the middle of a jar.
-import type { Rulebook } from './rulebook.ts';
+import type { Book } from './book.ts';
 import type { ReferenceKind } from './references.ts';
 import { references } from './references.ts';
+import type { Rulebook } from './rulebook.ts';
 import type { Faults } from './soundness-fault.ts';
 import { fault } from './soundness-fault.ts';
 
@@ -27,7 +28,7 @@ function known(rulebook: Rulebook): Readonly<Record<ReferenceKind, ReadonlySet<s
   };
 }
 
-export function* checkReferences({ rulebook }: { readonly rulebook: Rulebook }): Faults {
+export function* checkReferences({ rulebook }: Book): Faults {
   const there = known(rulebook);
   for (const { path, kind, id } of references(rulebook)) {
     if (!there[kind].has(id)) yield fault(path, 'unknown-reference', { what: kind, id });

@@ -1,11 +1,24 @@
 // Every place of a rulebook that names something else in it. One walk serves the check of references and the search for what is never named.
 import type { DocumentPath } from '../base/document-fault.ts';
-import type { Rulebook } from './rulebook.ts';
 import type { Effect, Option } from './questionnaire.ts';
+import type { Rulebook } from './rulebook.ts';
 
 export type ReferenceKind =
-  | 'substance' | 'material' | 'stock' | 'shade' | 'active' | 'caution' | 'concern' | 'question' | 'personal cap' | 'evidence' | 'label size'
-  | 'vessel' | 'jar size' | 'area' | 'class judgement';
+  | 'substance'
+  | 'material'
+  | 'stock'
+  | 'shade'
+  | 'active'
+  | 'caution'
+  | 'concern'
+  | 'question'
+  | 'personal cap'
+  | 'evidence'
+  | 'label size'
+  | 'vessel'
+  | 'jar size'
+  | 'area'
+  | 'class judgement';
 
 export interface Reference {
   readonly path: DocumentPath;
@@ -25,7 +38,12 @@ export function* references(rulebook: Rulebook): Generator<Reference> {
 }
 
 /** References of one kind in one key of each entry of a list; entries that leave the key out name nothing. */
-function* eachOf<T extends object>(path: DocumentPath, list: readonly T[], key: keyof T & string, kind: ReferenceKind): Generator<Reference> {
+function* eachOf<T extends object>(
+  path: DocumentPath,
+  list: readonly T[],
+  key: keyof T & string,
+  kind: ReferenceKind,
+): Generator<Reference> {
   for (const [index, entry] of list.entries()) {
     const id = entry[key];
     if (typeof id === 'string') yield { path: [...path, index, key], kind, id };
@@ -46,7 +64,8 @@ function* baseReferences({ base, house }: Rulebook): Generator<Reference> {
 }
 
 function* materialReferences({ materials, stocks, shades }: Rulebook): Generator<Reference> {
-  for (const [index, material] of materials.entries()) yield* eachOf(['materials', index, 'substances'], material.substances, 'substanceId', 'substance');
+  for (const [index, material] of materials.entries())
+    yield* eachOf(['materials', index, 'substances'], material.substances, 'substanceId', 'substance');
   for (const [index, stock] of stocks.entries()) {
     yield* eachOf(['stocks', index, 'parts'], stock.parts, 'materialId', 'material');
     yield* idsOf(['stocks', index, 'staffCautionIds'], stock.staffCautionIds, 'caution');
@@ -57,7 +76,8 @@ function* materialReferences({ materials, stocks, shades }: Rulebook): Generator
 function* offerReferences({ actives, scopes }: Rulebook): Generator<Reference> {
   yield* eachOf(['actives'], actives, 'materialId', 'material');
   for (const [index, active] of actives.entries()) {
-    for (const [at, level] of active.levels.entries()) yield* eachOf(['actives', index, 'levels', at, 'benefits'], level.benefits, 'concernId', 'concern');
+    for (const [at, level] of active.levels.entries())
+      yield* eachOf(['actives', index, 'levels', at, 'benefits'], level.benefits, 'concernId', 'concern');
   }
   for (const [index, scope] of scopes.entries()) {
     yield* idsOf(['scopes', index, 'shadeIds'], scope.shadeIds, 'shade');
@@ -97,7 +117,8 @@ function* questionReferences({ questions, crossContacts, cautions }: Rulebook): 
   }
   for (const [index, caution] of cautions.entries()) {
     for (const [at, trigger] of caution.triggers.entries()) {
-      if (trigger.kind === 'material') yield { path: ['cautions', index, 'triggers', at, 'materialId'], kind: 'material', id: trigger.materialId };
+      if (trigger.kind === 'material')
+        yield { path: ['cautions', index, 'triggers', at, 'materialId'], kind: 'material', id: trigger.materialId };
     }
   }
 }

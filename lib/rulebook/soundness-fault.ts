@@ -16,8 +16,21 @@ export interface SoundnessFault extends DocumentFault {
 
 /** What may be so on purpose. All other codes are errors. */
 const WARNINGS: ReadonlySet<SoundnessCode> = new Set([
-  'exposure-missing', 'made-here-long', 'base-over-coming-limit', 'base-class-never', 'over-coming-limit', 'shade-not-approved', 'active-not-approved',
-  'price-zero', 'override-idle', 'rule-idle', 'no-limit-row', 'colourant-not-listed', 'concern-never-wished', 'caution-idle', 'missing-staff-name',
+  'exposure-missing',
+  'made-here-long',
+  'base-over-coming-limit',
+  'base-class-never',
+  'over-coming-limit',
+  'shade-not-approved',
+  'active-not-approved',
+  'price-zero',
+  'override-idle',
+  'rule-idle',
+  'no-limit-row',
+  'colourant-not-listed',
+  'concern-never-wished',
+  'caution-idle',
+  'missing-staff-name',
 ]);
 
 /** A fault at a place; its words are made from its facts. */

@@ -7,7 +7,11 @@ import { localDay } from '#lib/units/time.ts';
 const grounds: Grounds = { reason: 'tried side by side', source: 'bench notes', by: 'formulator', on: localDay('2026-01-15') };
 
 /** "Fine" for two materials. */
-export const aPairJudgement = (firstMaterialId: string, secondMaterialId: string, overrides: Partial<PairJudgement> = {}): PairJudgement => ({
+export const aPairJudgement = (
+  firstMaterialId: string,
+  secondMaterialId: string,
+  overrides: Partial<PairJudgement> = {},
+): PairJudgement => ({
   id: `pair-${firstMaterialId}-${secondMaterialId}`,
   firstMaterialId,
   secondMaterialId,
@@ -17,7 +21,11 @@ export const aPairJudgement = (firstMaterialId: string, secondMaterialId: string
 });
 
 /** "Fine" for two classes. */
-export const aClassJudgement = (firstClass: MaterialClass, secondClass: MaterialClass, overrides: Partial<ClassJudgement> = {}): ClassJudgement => ({
+export const aClassJudgement = (
+  firstClass: MaterialClass,
+  secondClass: MaterialClass,
+  overrides: Partial<ClassJudgement> = {},
+): ClassJudgement => ({
   id: `class-${firstClass}-${secondClass}`,
   firstClass,
   secondClass,

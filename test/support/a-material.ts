@@ -1,12 +1,14 @@
 // Dull substances, materials and stocks for tests: every property that a check reads is there, and none stands out.
-import type { Material, Stock, Substance } from '#lib/rulebook/material.ts';
+import type { AcidityTable, Material, PhWindow, Stock, Substance } from '#lib/rulebook/material.ts';
 import { acidityUmolPerKg, phX100 } from '#lib/units/chemistry.ts';
 import { densityMgPerMl, mgPer100g, unitsPerPpm } from '#lib/units/material-property.ts';
 import { factorPpm, sharePpm, WHOLE_PPM } from '#lib/units/share.ts';
-import type { AcidityTable, PhWindow } from '#lib/rulebook/material.ts';
 
 /** A need table over pH 3.0, 3.5 … 9.0 from 13 whole numbers. */
-export const anAcidityTable = (...umolPerKg: readonly number[]): AcidityTable => ({ origin: 'measured', umolPerKg: umolPerKg.map(acidityUmolPerKg) });
+export const anAcidityTable = (...umolPerKg: readonly number[]): AcidityTable => ({
+  origin: 'measured',
+  umolPerKg: umolPerKg.map(acidityUmolPerKg),
+});
 
 /** A material that never moves the pH. */
 export const noAcidity = (): AcidityTable => anAcidityTable(0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0);

@@ -85,26 +85,42 @@ const questions = () => [
       anOption('skip', {
         exclusive: true,
         isSkip: true,
-        effects: [{ kind: 'exclude', tags: ['nut', 'seed-oil'] }, { kind: 'mildest' }, { kind: 'caution', cautionId: 'test', mustTick: true }],
+        effects: [
+          { kind: 'exclude', tags: ['nut', 'seed-oil'] },
+          { kind: 'mildest' },
+          { kind: 'caution', cautionId: 'test', mustTick: true },
+        ],
       }),
     ],
     { choose: 'many', mostCount: 2 },
   ),
 ];
 
-const cautions = () => [
-  aCaution('eyes'),
-  aCaution('test', { mustTick: true, triggers: [] }),
-  aStaffCaution('dust'),
-];
+const cautions = () => [aCaution('eyes'), aCaution('test', { mustTick: true, triggers: [] }), aStaffCaution('dust')];
 
 const TEXT_IDS = [
-  'concern.shine', 'part.mask', 'question.wish', 'question.avoid', 'option.less-shine', 'option.just-a-mask', 'option.nuts', 'option.none',
-  'option.skip', 'caution.eyes', 'caution.eyes.label', 'caution.test', 'caution.test.label', 'caution.dust',
+  'concern.shine',
+  'part.mask',
+  'question.wish',
+  'question.avoid',
+  'option.less-shine',
+  'option.just-a-mask',
+  'option.nuts',
+  'option.none',
+  'option.skip',
+  'colour-pale',
+  'good-plain',
+  'less-good-plain',
+  'caution.eyes',
+  'caution.eyes.label',
+  'caution.test',
+  'caution.test.label',
+  'caution.dust',
 ] as const;
 
 /** The texts of the book in one language, each telling its own id. */
-export const textsOf = (ids: readonly string[] = TEXT_IDS): Readonly<Record<string, string>> => Object.fromEntries(ids.map((id) => [id, `Text of ${id}.`]));
+export const textsOf = (ids: readonly string[] = TEXT_IDS): Readonly<Record<string, string>> =>
+  Object.fromEntries(ids.map((id) => [id, `Text of ${id}.`]));
 
 /** A complete, sound rulebook; each key of `overrides` replaces that whole section. */
 export function aRulebook(overrides: Partial<Rulebook> = {}): Rulebook {

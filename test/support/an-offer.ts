@@ -43,6 +43,7 @@ export function anActive(materialId: string, levels: readonly Level[], overrides
     strengthPpm: sharePpm(WHOLE_PPM),
     role: 'active',
     levels,
+    ...(overrides.role === 'adjuster' ? {} : { claims: aClaims() }),
     ...overrides,
   };
 }

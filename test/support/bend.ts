@@ -1,6 +1,7 @@
 // Bends one place of a document, wherever it is, and leaves the rest as it was. Undefined takes the place out.
-import { invariant } from '#lib/base/invariant.ts';
+
 import type { DocumentPath } from '#lib/base/document-fault.ts';
+import { invariant } from '#lib/base/invariant.ts';
 
 type Branch = Record<string | number, unknown>;
 
@@ -14,7 +15,8 @@ export function bend<T>(document: T, path: DocumentPath, value: unknown): T {
   }, copy as Branch);
   const last = path.at(-1);
   invariant(last !== undefined, 'a path has at least one step');
-  if (value === undefined) delete parent[last];
-  else parent[last] = value;
+  if (value !== undefined) parent[last] = value;
+  else if (Array.isArray(parent)) parent.splice(Number(last), 1);
+  else delete parent[last];
   return copy;
 }

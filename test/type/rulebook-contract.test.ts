@@ -7,7 +7,11 @@ import type { Rulebook } from '#lib/rulebook/rulebook.ts';
 type Leaf = string | number | boolean | null | undefined;
 
 /** The schema's type with every level read-only, as the domain has it. */
-type Frozen<T> = T extends Leaf ? T : T extends readonly (infer Item)[] ? readonly Frozen<Item>[] : { readonly [Key in keyof T]: Frozen<T[Key]> };
+type Frozen<T> = T extends Leaf
+  ? T
+  : T extends readonly (infer Item)[]
+    ? readonly Frozen<Item>[]
+    : { readonly [Key in keyof T]: Frozen<T[Key]> };
 
 type Wire = Frozen<z.output<typeof rulebookSchema>>;
 type Domain = Frozen<Rulebook>;

@@ -1,12 +1,12 @@
 // The wire contract of the rulebook: what it reads it reads exactly, and every refusal names the place and what belongs there.
 import { describe, expect, test } from 'vitest';
-import { parseRulebook, rulebookJsonSchema } from '#lib/contracts/rulebook.ts';
 import { canonicalJson } from '#lib/base/canonical-json.ts';
+import { parseRulebook, rulebookJsonSchema } from '#lib/contracts/rulebook.ts';
+import { sharePpm } from '#lib/units/share.ts';
+import { localDay } from '#lib/units/time.ts';
 import { aClassRule, aPairJudgement } from '#test/support/a-judgement.ts';
 import { aRulebook } from '#test/support/a-rulebook.ts';
 import { bend } from '#test/support/bend.ts';
-import { sharePpm } from '#lib/units/share.ts';
-import { localDay } from '#lib/units/time.ts';
 
 const read = (document: unknown): unknown => JSON.parse(JSON.stringify(document));
 
@@ -34,7 +34,10 @@ const fullBook = () =>
       }),
     ],
     classRules: [aClassRule('clay', 'vitamin', { then: { kind: 'caution', cautionId: 'eyes' } })],
-    crossContacts: [{ tag: 'nut', policy: { kind: 'ask-staff' } }, { tag: 'oat', policy: { kind: 'none', reason: 'own room' } }],
+    crossContacts: [
+      { tag: 'nut', policy: { kind: 'ask-staff' } },
+      { tag: 'oat', policy: { kind: 'none', reason: 'own room' } },
+    ],
     personCaps: [{ id: 'low-clay', materialClass: 'clay', maxPpm: sharePpm(10_000) }],
   });
 
@@ -56,7 +59,12 @@ describe('a document that is well written', () => {
 describe('a document that is refused', () => {
   test.each([
     ['a misspelt key', ['base', 'allowencePpm'], 50_000, 'base.allowencePpm: unknown-key'],
-    ['an unknown key deep in a list', ['actives', 0, 'levels', 1, 'benefits', 0, 'note'], 'x', 'actives.0.levels.1.benefits.0.note: unknown-key'],
+    [
+      'an unknown key deep in a list',
+      ['actives', 0, 'levels', 1, 'benefits', 0, 'note'],
+      'x',
+      'actives.0.levels.1.benefits.0.note: unknown-key',
+    ],
     ['a fraction of a ppm', ['shades', 1, 'parts', 0, 'sharePpm'], 19_000.5, 'shades.1.parts.0.sharePpm: not-whole'],
     ['a fraction of a microgram', ['jarSizes', 0, 'netUg'], 50.25, 'jarSizes.0.netUg: not-whole'],
     ['a fraction of a µmol', ['base', 'acidity', 'umolPerKg', 3], 0.5, 'base.acidity.umolPerKg.3: not-whole'],
@@ -67,7 +75,12 @@ describe('a document that is refused', () => {
     ['a number beyond whole doubles', ['scaleProfiles', 0, 'capacityUg'], 1e300, 'scaleProfiles.0.capacityUg: out-of-range'],
     ['an unknown kind of material', ['materials', 3, 'kind'], 'dust', 'materials.3.kind: not-one-of'],
     ['an unknown language', ['languages', 0], 'tlh', 'languages.0: not-one-of'],
-    ['an unknown kind of effect', ['questions', 0, 'options', 0, 'effects', 0, 'kind'], 'hope', 'questions.0.options.0.effects.0.kind: not-one-of'],
+    [
+      'an unknown kind of effect',
+      ['questions', 0, 'options', 0, 'effects', 0, 'kind'],
+      'hope',
+      'questions.0.options.0.effects.0.kind: not-one-of',
+    ],
     ['an unknown kind of limit row', ['limits', 0, 'kind'], 'rumour', 'limits.0.kind: not-one-of'],
     ['another schema version', ['schemaVersion'], 2, 'schemaVersion: not-one-of'],
     ['a language of texts that nobody knows', ['texts', 'tlh'], {}, 'texts.tlh: unknown-key'],
@@ -124,12 +137,19 @@ describe('the words of a refusal', () => {
   });
 
   test('a missing member says what belongs there', () => {
-    expect(messageOf(read(bend(aRulebook(), ['base', 'inUseDays'], undefined)))).toBe('is missing: must be a whole number of days, from 0 to 36500');
+    expect(messageOf(read(bend(aRulebook(), ['base', 'inUseDays'], undefined)))).toBe(
+      'is missing: must be a whole number of days, from 0 to 36500',
+    );
   });
 });
 
 describe('the JSON Schema', () => {
-  type Schema = { readonly [key: string]: unknown; readonly properties: Readonly<Record<string, Schema>>; readonly items: Schema; readonly required: readonly string[] };
+  type Schema = {
+    readonly [key: string]: unknown;
+    readonly properties: Readonly<Record<string, Schema>>;
+    readonly items: Schema;
+    readonly required: readonly string[];
+  };
   const schema = rulebookJsonSchema() as unknown as Schema;
   const property = (...names: readonly string[]): Schema =>
     names.reduce<Schema>((at, name) => (name === '[]' ? at.items : (at.properties[name] as Schema)), schema);
@@ -151,7 +171,12 @@ describe('the JSON Schema', () => {
   });
 
   test('says the grain, the range and the form of what is written', () => {
-    expect(property('base', 'wettingOilPpm')).toEqual({ type: 'integer', minimum: 0, maximum: 1_000_000, description: 'ppm of the whole (1 % = 10000)' });
+    expect(property('base', 'wettingOilPpm')).toEqual({
+      type: 'integer',
+      minimum: 0,
+      maximum: 1_000_000,
+      description: 'ppm of the whole (1 % = 10000)',
+    });
     expect(property('base', 'acidity', 'umolPerKg', '[]')).toMatchObject({ type: 'integer', minimum: -100_000_000 });
     expect(property('evidence', '[]', 'on')).toEqual({ type: 'string', format: 'date' });
     expect(property('languages', '[]')['enum']).toEqual(['en', 'fr', 'de', 'es', 'ar']);
