@@ -1,9 +1,10 @@
 // Columns that keep their unit: what leaves a column has passed the unit's constructor, and so has what enters it.
 // A share can then never be stored as a mass, nor a half be read back as a whole.
-import { customType } from 'drizzle-orm/sqlite-core';
+
 import type { SQL } from 'drizzle-orm';
 import { sql } from 'drizzle-orm';
 import type { AnySQLiteColumn } from 'drizzle-orm/sqlite-core';
+import { customType } from 'drizzle-orm/sqlite-core';
 import type { z } from 'zod';
 import { canonicalJson } from '#lib/base/canonical-json.ts';
 import { invariant } from '#lib/base/invariant.ts';
@@ -11,9 +12,7 @@ import { phX100 as makePhX100 } from '#lib/units/chemistry.ts';
 import { massDifferenceUg as makeMassDifferenceUg, massUg as makeMassUg } from '#lib/units/mass.ts';
 import { temperatureC as makeTemperatureC } from '#lib/units/material-property.ts';
 import { moneyMinor as makeMoneyMinor } from '#lib/units/money.ts';
-import type { IsoWeek } from '#lib/units/time.ts';
-import { instantMs as makeInstantMs, localDay as makeLocalDay } from '#lib/units/time.ts';
-import { wholeUnit } from '#lib/units/unit.ts';
+import { isoWeekOf, instantMs as makeInstantMs, localDay as makeLocalDay } from '#lib/units/time.ts';
 
 type Kept<T, D> = { readonly sqlType: 'integer' | 'text'; readonly read: (stored: D) => T; readonly write: (value: T) => D };
 
@@ -36,10 +35,13 @@ export const phX100 = measured(makePhX100);
 export const temperatureC = measured(makeTemperatureC);
 export const instantMs = measured(makeInstantMs);
 export const localDay = written(makeLocalDay);
-export const isoWeek = measured(readIsoWeek);
+export const isoWeek = measured(isoWeekOf);
 
 /** A count, or a number in a row of numbers. */
-export const whole = measured(wholeUnit('whole') as (value: number) => number);
+export const whole = measured((value) => {
+  invariant(Number.isSafeInteger(value) && value >= 0, `must be a whole number from 0 up, not ${value}`);
+  return value;
+});
 export const difference = measured((value) => {
   invariant(Number.isSafeInteger(value), `must be a whole number, not ${value}`);
   return value;
@@ -82,13 +84,11 @@ export const isOneOf = (column: AnySQLiteColumn, values: readonly string[]): SQL
 
 /** Domain values as canonical JSON text, parsed by their schema both ways. */
 export const jsonOf = <T>(schema: z.ZodType<T>) =>
-  kept<T, string>({ sqlType: 'text', read: (text) => schema.parse(JSON.parse(text)), write: (value) => canonicalJson(schema.parse(value)) });
-
-function readIsoWeek(value: number): IsoWeek {
-  const week = value % 100;
-  invariant(week >= 1 && week <= 53, `not an ISO week (YYYYWW): ${value}`);
-  return wholeUnit('IsoWeek')(value);
-}
+  kept<T, string>({
+    sqlType: 'text',
+    read: (text) => schema.parse(JSON.parse(text)),
+    write: (value) => canonicalJson(schema.parse(value)),
+  });
 
 function checked(text: string, pattern: RegExp, what: string): string {
   invariant(pattern.test(text), `not ${what}: "${text}"`);

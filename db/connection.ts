@@ -88,4 +88,5 @@ function checkpoint(sqlite: Database.Database): void {
   }
 }
 
-const isThenable = (value: unknown): boolean => typeof value === 'object' && value !== null && 'then' in value && typeof value.then === 'function';
+const isThenable = (value: unknown): boolean =>
+  typeof value === 'object' && value !== null && 'then' in value && typeof value.then === 'function';

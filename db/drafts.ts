@@ -21,8 +21,16 @@ const headColumns = {
 };
 
 const latest = prepared((orm) => orm.select().from(draftRevision).orderBy(desc(draftRevision.revisionNo)).limit(1).prepare());
-const byNo = prepared((orm) => orm.select().from(draftRevision).where(eq(draftRevision.revisionNo, given('revisionNo'))).prepare());
-const heads = prepared((orm) => orm.select(headColumns).from(draftRevision).orderBy(desc(draftRevision.revisionNo)).limit(given('mostCount')).prepare());
+const byNo = prepared((orm) =>
+  orm
+    .select()
+    .from(draftRevision)
+    .where(eq(draftRevision.revisionNo, given('revisionNo')))
+    .prepare(),
+);
+const heads = prepared((orm) =>
+  orm.select(headColumns).from(draftRevision).orderBy(desc(draftRevision.revisionNo)).limit(given('mostCount')).prepare(),
+);
 const insert = inserting(draftRevision);
 
 export const findLatestDraft = (tx: Reading): DraftRevision | undefined => latest(tx).get();

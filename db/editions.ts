@@ -24,13 +24,36 @@ const headColumns = {
 };
 
 const inForce = prepared((orm) =>
-  orm.select(headColumns).from(edition).where(lte(edition.effectiveAtMs, given('atMs'))).orderBy(desc(edition.effectiveAtMs), desc(edition.editionNo)).limit(1).prepare(),
+  orm
+    .select(headColumns)
+    .from(edition)
+    .where(lte(edition.effectiveAtMs, given('atMs')))
+    .orderBy(desc(edition.effectiveAtMs), desc(edition.editionNo))
+    .limit(1)
+    .prepare(),
 );
-const byHash = prepared((orm) => orm.select(headColumns).from(edition).where(eq(edition.hash, given('hash'))).prepare());
-const document = prepared((orm) => orm.select({ document: edition.document }).from(edition).where(eq(edition.hash, given('hash'))).prepare());
+const byHash = prepared((orm) =>
+  orm
+    .select(headColumns)
+    .from(edition)
+    .where(eq(edition.hash, given('hash')))
+    .prepare(),
+);
+const document = prepared((orm) =>
+  orm
+    .select({ document: edition.document })
+    .from(edition)
+    .where(eq(edition.hash, given('hash')))
+    .prepare(),
+);
 const heads = prepared((orm) => orm.select(headColumns).from(edition).orderBy(desc(edition.editionNo)).prepare());
 const signatures = prepared((orm) =>
-  orm.select().from(editionSignature).where(eq(editionSignature.editionHash, given('hash'))).orderBy(asc(editionSignature.atMs)).prepare(),
+  orm
+    .select()
+    .from(editionSignature)
+    .where(eq(editionSignature.editionHash, given('hash')))
+    .orderBy(asc(editionSignature.atMs))
+    .prepare(),
 );
 const insert = inserting(edition);
 

@@ -6,8 +6,10 @@ import { FINDING_CODES } from '#lib/base/finding.ts';
 import type { Plan } from '#lib/rulebook/variant.ts';
 import { massUg } from '#lib/units/mass.ts';
 import { sharePpm } from '#lib/units/share.ts';
+import type { RegrownLine } from '#lib/weighing/readings.ts';
 
 const ppm = z.int().min(0).max(1_000_000).transform(sharePpm);
+const mass = z.int().min(0).transform(massUg);
 const chosen = z.strictObject({ activeId: z.string(), levelPpm: ppm });
 
 export const planShape: z.ZodType<Plan> = z.strictObject({
@@ -27,12 +29,29 @@ const isFindingCode = (code: string): code is FindingCode => Object.hasOwn(FINDI
 
 /** The facts of a finding were typed when it was made; here only their form is checked. */
 const findingShape = z
-  .strictObject({ code: z.string().refine(isFindingCode), ruleId: z.string(), facts: z.record(z.string(), z.union([z.string(), z.number(), z.null()])) })
+  .strictObject({
+    code: z.string().refine(isFindingCode),
+    ruleId: z.string(),
+    facts: z.record(z.string(), z.union([z.string(), z.number(), z.null()])),
+  })
   .transform((found) => found as unknown as Finding);
 
 export const findingsShape: z.ZodType<readonly Finding[]> = z.array(findingShape);
 
 export const textsShape: z.ZodType<readonly string[]> = z.array(z.string());
+
+export const regrownLinesShape: z.ZodType<readonly RegrownLine[]> = z.array(
+  z.strictObject({
+    lineNo: z.int().min(1),
+    exactUgText: z.string(),
+    targetUg: mass,
+    loUg: mass,
+    hiUg: mass,
+    topUpUg: mass,
+    plannedWeighingsCount: z.int().min(1),
+    into: z.enum(['paste', 'second-paste', 'vessel']).nullable(),
+  }),
+);
 
 /** A document that another part of the house made and will read: kept as it is. */
 export const jsonShape: z.ZodType<Json> = z.json() as z.ZodType<Json>;
@@ -40,7 +59,7 @@ export const jsonShape: z.ZodType<Json> = z.json() as z.ZodType<Json>;
 /** One look at a scale or meter against its standard: what it should show, what it showed, in the unit of its kind. */
 export const fitnessShape = z.array(
   z.discriminatedUnion('kind', [
-    z.strictObject({ kind: z.literal('weight'), nominalUg: z.int().min(0).transform(massUg), shownUg: z.int().min(0).transform(massUg) }),
+    z.strictObject({ kind: z.literal('weight'), nominalUg: mass, shownUg: mass }),
     z.strictObject({ kind: z.literal('buffer'), nominalPhX100: z.int().min(0).max(1400), shownPhX100: z.int().min(0).max(1400) }),
     z.strictObject({ kind: z.literal('slope'), slopePpm: z.int().min(0) }),
   ]),

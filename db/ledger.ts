@@ -67,8 +67,38 @@ export function appendLedger(tx: Writing, { body, ...entry }: LedgerEntry): Ledg
 
 /** SHA-256 over the canonical JSON of every column but the hash itself. */
 export function headerSha256(header: Omit<LedgerRow, 'rowSha256'>): string {
-  const { seqNo, incarnationId, id, kind, schemaVersionNo, bodySha256, prevSha256, atMs, localDay, isoWeek, accountId, stationId, editionHash } = header;
-  return sha256(canonicalJson({ seqNo, incarnationId, id, kind, schemaVersionNo, bodySha256, prevSha256, atMs, localDay, isoWeek, accountId, stationId, editionHash }));
+  const {
+    seqNo,
+    incarnationId,
+    id,
+    kind,
+    schemaVersionNo,
+    bodySha256,
+    prevSha256,
+    atMs,
+    localDay,
+    isoWeek,
+    accountId,
+    stationId,
+    editionHash,
+  } = header;
+  return sha256(
+    canonicalJson({
+      seqNo,
+      incarnationId,
+      id,
+      kind,
+      schemaVersionNo,
+      bodySha256,
+      prevSha256,
+      atMs,
+      localDay,
+      isoWeek,
+      accountId,
+      stationId,
+      editionHash,
+    }),
+  );
 }
 
 const page = prepared((orm) =>
@@ -91,4 +121,5 @@ export interface LedgerFact {
 }
 
 /** The facts after a sequence number, oldest first. */
-export const listLedger = (tx: Reading, afterSeqNo: number, mostCount: number): readonly LedgerFact[] => page(tx).all({ afterSeqNo, mostCount });
+export const listLedger = (tx: Reading, afterSeqNo: number, mostCount: number): readonly LedgerFact[] =>
+  page(tx).all({ afterSeqNo, mostCount });

@@ -64,7 +64,8 @@ function runAll(sqlite: Database.Database, pending: readonly string[], version: 
       .transaction(() => {
         sqlite.exec(migration);
         const broken = sqlite.pragma('foreign_key_check') as readonly unknown[];
-        if (broken.length > 0) throw new Error(`migration ${version + index + 1} leaves rows that point nowhere: ${JSON.stringify(broken.slice(0, 3))}`);
+        if (broken.length > 0)
+          throw new Error(`migration ${version + index + 1} leaves rows that point nowhere: ${JSON.stringify(broken.slice(0, 3))}`);
         sqlite.pragma(`application_id = ${APPLICATION_ID}`);
         sqlite.pragma(`user_version = ${version + index + 1}`);
       })

@@ -51,8 +51,10 @@ export function schemaVersionOf(sqlite: Database.Database, file: string): number
 
 function refuseUnfit(sqlite: Database.Database, file: string): void {
   const version = schemaVersionOf(sqlite, file);
-  if (version > SCHEMA_VERSION) throw new UnfitFile(`${file} was made by a newer version (schema ${version}, this one knows ${SCHEMA_VERSION}): update this program.`);
-  if (version < SCHEMA_VERSION) throw new UnfitFile(`${file} has an older schema (${version} of ${SCHEMA_VERSION}): start the shop once, which brings it up to date.`);
+  if (version > SCHEMA_VERSION)
+    throw new UnfitFile(`${file} was made by a newer version (schema ${version}, this one knows ${SCHEMA_VERSION}): update this program.`);
+  if (version < SCHEMA_VERSION)
+    throw new UnfitFile(`${file} has an older schema (${version} of ${SCHEMA_VERSION}): start the shop once, which brings it up to date.`);
 }
 
 function closingOnFailure<T>(sqlite: Database.Database, work: () => T): T {

@@ -23,8 +23,22 @@ const columns = {
 const closed = eq(accountClosed.accountId, account.id);
 
 const all = prepared((orm) => orm.select(columns).from(account).leftJoin(accountClosed, closed).orderBy(asc(account.code)).prepare());
-const byId = prepared((orm) => orm.select(columns).from(account).leftJoin(accountClosed, closed).where(eq(account.id, given('id'))).prepare());
-const byCode = prepared((orm) => orm.select(columns).from(account).leftJoin(accountClosed, closed).where(eq(account.code, given('code'))).prepare());
+const byId = prepared((orm) =>
+  orm
+    .select(columns)
+    .from(account)
+    .leftJoin(accountClosed, closed)
+    .where(eq(account.id, given('id')))
+    .prepare(),
+);
+const byCode = prepared((orm) =>
+  orm
+    .select(columns)
+    .from(account)
+    .leftJoin(accountClosed, closed)
+    .where(eq(account.code, given('code')))
+    .prepare(),
+);
 
 export const insertAccount: (tx: Writing, row: AccountRow) => void = inserting(account);
 export const insertAccountClosed: (tx: Writing, row: Row<typeof accountClosed>) => void = inserting(accountClosed);
@@ -33,7 +47,13 @@ export const findAccountByCode = (tx: Reading, code: string): Account | undefine
 export const listAccounts = (tx: Reading): readonly Account[] => all(tx).all();
 
 const secret = prepared((orm) =>
-  orm.select().from(accountSecret).where(eq(accountSecret.accountId, given('accountId'))).orderBy(desc(accountSecret.versionNo)).limit(1).prepare(),
+  orm
+    .select()
+    .from(accountSecret)
+    .where(eq(accountSecret.accountId, given('accountId')))
+    .orderBy(desc(accountSecret.versionNo))
+    .limit(1)
+    .prepare(),
 );
 const insertSecret = inserting(accountSecret);
 
@@ -50,11 +70,18 @@ const wrongSince = prepared((orm) =>
   orm
     .select({ wrongCount: count() })
     .from(authAttempt)
-    .where(and(eq(authAttempt.accountId, given('accountId')), eq(authAttempt.outcome, 'wrong'), gt(authAttempt.atMs, sql`max(${given('sinceMs')}, ${lastPassed})`)))
+    .where(
+      and(
+        eq(authAttempt.accountId, given('accountId')),
+        eq(authAttempt.outcome, 'wrong'),
+        gt(authAttempt.atMs, sql`max(${given('sinceMs')}, ${lastPassed})`),
+      ),
+    )
     .prepare(),
 );
 
 export const insertAuthAttempt: (tx: Writing, row: Row<typeof authAttempt>) => void = inserting(authAttempt);
 
 /** Wrong tries at an account after an instant and after its last right one. */
-export const countWrongAttempts = (tx: Reading, accountId: string, sinceMs: InstantMs): number => wrongSince(tx).get({ accountId, sinceMs })?.wrongCount ?? 0;
+export const countWrongAttempts = (tx: Reading, accountId: string, sinceMs: InstantMs): number =>
+  wrongSince(tx).get({ accountId, sinceMs })?.wrongCount ?? 0;

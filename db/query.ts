@@ -26,7 +26,10 @@ export function inserting<T extends SQLiteTable>(table: T): (tx: Writing, row: R
   const names = Object.keys(getTableColumns(table));
   const insert = prepared((orm) => {
     const places = Object.fromEntries(names.map((name) => [name, sql.placeholder(name)]));
-    return orm.insert(table).values(places as T['$inferInsert']).prepare();
+    return orm
+      .insert(table)
+      .values(places as T['$inferInsert'])
+      .prepare();
   });
   return (tx, row) => void insert(tx).run(row);
 }

@@ -8,7 +8,10 @@ import { given, inserting, prepared } from './query.ts';
 import { request } from './schema-shop.ts';
 
 /** `other-content`: the key was used before for something else (a 409). */
-export type KnownRequest = { readonly kind: 'new' } | { readonly kind: 'repeated'; readonly outcome: unknown } | { readonly kind: 'other-content' };
+export type KnownRequest =
+  | { readonly kind: 'new' }
+  | { readonly kind: 'repeated'; readonly outcome: unknown }
+  | { readonly kind: 'other-content' };
 
 export interface Receipt {
   /** Made by the browser, 16 to 64 characters. */
@@ -19,7 +22,13 @@ export interface Receipt {
   readonly atMs: InstantMs;
 }
 
-const byKey = prepared((orm) => orm.select().from(request).where(eq(request.key, given('key'))).prepare());
+const byKey = prepared((orm) =>
+  orm
+    .select()
+    .from(request)
+    .where(eq(request.key, given('key')))
+    .prepare(),
+);
 const insert = inserting(request);
 
 export function findRequest(tx: Reading, key: string, sha256: string): KnownRequest {

@@ -1,6 +1,7 @@
 // What comes after the sale: stops, complaints, and counters that no visit can be found in.
-import { check, index, primaryKey, sqliteTable } from 'drizzle-orm/sqlite-core';
+
 import { sql } from 'drizzle-orm';
+import { check, index, primaryKey, sqliteTable } from 'drizzle-orm/sqlite-core';
 import { instantMs, isOneOf, isoWeek, localDay, oneOf, plainText, uuid, whole } from './columns.ts';
 import { jar } from './schema-bench.ts';
 import { account } from './schema-people.ts';
@@ -17,7 +18,9 @@ export const stop = sqliteTable(
     /** The id in the rulebook; a lot's id; a pair's or variant's key. */
     subjectId: plainText().notNull(),
     reason: plainText().notNull(),
-    byAccountId: uuid().notNull().references(() => account.id),
+    byAccountId: uuid()
+      .notNull()
+      .references(() => account.id),
     atMs: instantMs().notNull(),
   },
   (t) => [check('stop_subject_kind', isOneOf(t.subjectKind, STOP_SUBJECTS)), index('stop_subject').on(t.subjectKind, t.subjectId)],
@@ -27,9 +30,15 @@ export const stop = sqliteTable(
 export const stopLifted = sqliteTable(
   'stop_lifted',
   {
-    stopId: uuid().primaryKey().references(() => stop.id),
-    firstAccountId: uuid().notNull().references(() => account.id),
-    secondAccountId: uuid().notNull().references(() => account.id),
+    stopId: uuid()
+      .primaryKey()
+      .references(() => stop.id),
+    firstAccountId: uuid()
+      .notNull()
+      .references(() => account.id),
+    secondAccountId: uuid()
+      .notNull()
+      .references(() => account.id),
     reason: plainText().notNull(),
     atMs: instantMs().notNull(),
   },
@@ -54,13 +63,19 @@ export type CountedKind = (typeof COUNTED_KINDS)[number];
 export const counter = sqliteTable(
   'counter',
   {
-    bucketId: uuid().notNull().references(() => counterBucket.id),
+    bucketId: uuid()
+      .notNull()
+      .references(() => counterBucket.id),
     kind: oneOf(COUNTED_KINDS)().notNull(),
     /** A concern's id, an outcome or a finding's code. */
     subject: plainText().notNull(),
     visitsCount: whole().notNull(),
   },
-  (t) => [primaryKey({ columns: [t.bucketId, t.kind, t.subject] }), check('counter_kind', isOneOf(t.kind, COUNTED_KINDS)), check('counter_something', sql`${t.visitsCount} > 0`)],
+  (t) => [
+    primaryKey({ columns: [t.bucketId, t.kind, t.subject] }),
+    check('counter_kind', isOneOf(t.kind, COUNTED_KINDS)),
+    check('counter_something', sql`${t.visitsCount} > 0`),
+  ],
 );
 
 export const COMPLAINT_KINDS = ['reaction', 'look', 'smell', 'separation', 'packaging', 'other'] as const;
@@ -70,10 +85,14 @@ export const complaint = sqliteTable(
   'complaint',
   {
     id: uuid().primaryKey(),
-    jarCode: plainText().notNull().references(() => jar.batchCode),
+    jarCode: plainText()
+      .notNull()
+      .references(() => jar.batchCode),
     kind: oneOf(COMPLAINT_KINDS)().notNull(),
     seriousness: oneOf(SERIOUSNESS)().notNull(),
-    byAccountId: uuid().notNull().references(() => account.id),
+    byAccountId: uuid()
+      .notNull()
+      .references(() => account.id),
     atMs: instantMs().notNull(),
     localDay: localDay().notNull(),
     isoWeek: isoWeek().notNull(),
@@ -88,28 +107,44 @@ export const complaint = sqliteTable(
 
 /** What the person said, and how to reach them. Erasable: only with its row in `complaint_erased`. */
 export const complaintPerson = sqliteTable('complaint_person', {
-  complaintId: uuid().primaryKey().references(() => complaint.id),
+  complaintId: uuid()
+    .primaryKey()
+    .references(() => complaint.id),
   said: plainText().notNull(),
   contact: plainText().notNull(),
 });
 
 export const complaintErased = sqliteTable('complaint_erased', {
-  complaintId: uuid().primaryKey().references(() => complaint.id),
+  complaintId: uuid()
+    .primaryKey()
+    .references(() => complaint.id),
   reason: plainText().notNull(),
   atMs: instantMs().notNull(),
 });
 
-export const COMPLAINT_STEPS = ['told-responsible-person', 'told-authority', 'jar-returned', 'sample-kept', 'answered', 'reclassified-serious', 'closed'] as const;
+export const COMPLAINT_STEPS = [
+  'told-responsible-person',
+  'told-authority',
+  'jar-returned',
+  'sample-kept',
+  'answered',
+  'reclassified-serious',
+  'closed',
+] as const;
 
 /** What was done about a complaint; clocks run between these. */
 export const complaintStep = sqliteTable(
   'complaint_step',
   {
-    complaintId: uuid().notNull().references(() => complaint.id),
+    complaintId: uuid()
+      .notNull()
+      .references(() => complaint.id),
     stepNo: whole().notNull(),
     kind: oneOf(COMPLAINT_STEPS)().notNull(),
     note: plainText().notNull(),
-    byAccountId: uuid().notNull().references(() => account.id),
+    byAccountId: uuid()
+      .notNull()
+      .references(() => account.id),
     atMs: instantMs().notNull(),
   },
   (t) => [primaryKey({ columns: [t.complaintId, t.stepNo] }), check('complaint_step_kind', isOneOf(t.kind, COMPLAINT_STEPS))],

@@ -1,6 +1,7 @@
 // The rulebook's life: revisions of the one draft, and the editions frozen from it. Documents are canonical JSON text; their hash is their name.
-import { check, index, primaryKey, sqliteTable } from 'drizzle-orm/sqlite-core';
+
 import { sql } from 'drizzle-orm';
+import { check, index, primaryKey, sqliteTable } from 'drizzle-orm/sqlite-core';
 import { bigCount, instantMs, plainText, sha256Hex, uuid, whole } from './columns.ts';
 import { account } from './schema-people.ts';
 
@@ -12,12 +13,17 @@ export const draftRevision = sqliteTable(
     parentRevisionNo: whole().unique(),
     document: plainText().notNull(),
     sha256: sha256Hex().notNull(),
-    byAccountId: uuid().notNull().references(() => account.id),
+    byAccountId: uuid()
+      .notNull()
+      .references(() => account.id),
     changed: plainText().notNull(),
     atMs: instantMs().notNull(),
   },
   (t) => [
-    check('draft_revision_follows', sql`case when ${t.parentRevisionNo} is null then ${t.revisionNo} = 1 else ${t.revisionNo} = ${t.parentRevisionNo} + 1 end`),
+    check(
+      'draft_revision_follows',
+      sql`case when ${t.parentRevisionNo} is null then ${t.revisionNo} = 1 else ${t.revisionNo} = ${t.parentRevisionNo} + 1 end`,
+    ),
     check('draft_revision_json', sql`json_valid(${t.document})`),
   ],
 );
@@ -31,9 +37,15 @@ export const edition = sqliteTable(
     variantsCount: bigCount().notNull(),
     publishedAtMs: instantMs().notNull(),
     effectiveAtMs: instantMs().notNull(),
-    authorAccountId: uuid().notNull().references(() => account.id),
-    approverAccountId: uuid().notNull().references(() => account.id),
-    fromRevisionNo: whole().notNull().references(() => draftRevision.revisionNo),
+    authorAccountId: uuid()
+      .notNull()
+      .references(() => account.id),
+    approverAccountId: uuid()
+      .notNull()
+      .references(() => account.id),
+    fromRevisionNo: whole()
+      .notNull()
+      .references(() => draftRevision.revisionNo),
   },
   (t) => [
     check('edition_two_people', sql`${t.authorAccountId} <> ${t.approverAccountId}`),
@@ -46,8 +58,12 @@ export const edition = sqliteTable(
 export const editionSignature = sqliteTable(
   'edition_signature',
   {
-    editionHash: sha256Hex().notNull().references(() => edition.hash),
-    accountId: uuid().notNull().references(() => account.id),
+    editionHash: sha256Hex()
+      .notNull()
+      .references(() => edition.hash),
+    accountId: uuid()
+      .notNull()
+      .references(() => account.id),
     /** What the signature stands for, in words. */
     meaning: plainText().notNull(),
     atMs: instantMs().notNull(),

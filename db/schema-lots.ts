@@ -1,6 +1,7 @@
 // Deliveries and bench-made batches. What is left of a lot is never stored: it is what came in less what left and what is promised.
-import { check, index, primaryKey, sqliteTable, uniqueIndex } from 'drizzle-orm/sqlite-core';
+
 import { sql } from 'drizzle-orm';
+import { check, index, primaryKey, sqliteTable, uniqueIndex } from 'drizzle-orm/sqlite-core';
 import { instantMs, isOneOf, jsonOf, localDay, massUg, moneyMinor, oneOf, phX100, plainText, uuid, whole } from './columns.ts';
 import { jsonShape } from './json-shapes.ts';
 import { account } from './schema-people.ts';
@@ -26,11 +27,16 @@ export const lot = sqliteTable(
     measuredPhX100: phX100(),
     supplier: plainText().notNull(),
     certificate: jsonOf(jsonShape)().notNull(),
-    byAccountId: uuid().notNull().references(() => account.id),
+    byAccountId: uuid()
+      .notNull()
+      .references(() => account.id),
   },
   (t) => [
     check('lot_kind', isOneOf(t.kind, LOT_KINDS)),
-    check('lot_mass_or_count', sql`case when ${t.kind} in ('jar', 'label') then ${t.receivedMassUg} is null and coalesce(${t.receivedCount}, 0) > 0 else ${t.receivedCount} is null and coalesce(${t.receivedMassUg}, 0) > 0 end`),
+    check(
+      'lot_mass_or_count',
+      sql`case when ${t.kind} in ('jar', 'label') then ${t.receivedMassUg} is null and coalesce(${t.receivedCount}, 0) > 0 else ${t.receivedCount} is null and coalesce(${t.receivedMassUg}, 0) > 0 end`,
+    ),
     index('lot_ref').on(t.kind, t.refId, t.expiryDay),
   ],
 );
@@ -39,11 +45,19 @@ export const lot = sqliteTable(
 export const lotParent = sqliteTable(
   'lot_parent',
   {
-    lotId: uuid().notNull().references(() => lot.id),
-    parentLotId: uuid().notNull().references(() => lot.id),
+    lotId: uuid()
+      .notNull()
+      .references(() => lot.id),
+    parentLotId: uuid()
+      .notNull()
+      .references(() => lot.id),
     massUg: massUg().notNull(),
   },
-  (t) => [primaryKey({ columns: [t.lotId, t.parentLotId] }), check('lot_parent_other', sql`${t.lotId} <> ${t.parentLotId}`), index('lot_parent_parent').on(t.parentLotId)],
+  (t) => [
+    primaryKey({ columns: [t.lotId, t.parentLotId] }),
+    check('lot_parent_other', sql`${t.lotId} <> ${t.parentLotId}`),
+    index('lot_parent_parent').on(t.parentLotId),
+  ],
 );
 
 export const LOT_EVENTS = ['released', 'held', 'opened', 'spent', 'rejected'] as const;
@@ -53,11 +67,15 @@ export type LotEventKind = (typeof LOT_EVENTS)[number];
 export const lotEvent = sqliteTable(
   'lot_event',
   {
-    lotId: uuid().notNull().references(() => lot.id),
+    lotId: uuid()
+      .notNull()
+      .references(() => lot.id),
     eventNo: whole().notNull(),
     kind: oneOf(LOT_EVENTS)().notNull(),
     reason: plainText().notNull(),
-    byAccountId: uuid().notNull().references(() => account.id),
+    byAccountId: uuid()
+      .notNull()
+      .references(() => account.id),
     atMs: instantMs().notNull(),
   },
   (t) => [

@@ -1,8 +1,23 @@
 // What customers ordered, and how each order ended. Its stage is read from these facts, never stored. No answer of a customer is here.
-import { check, index, primaryKey, sqliteTable, unique } from 'drizzle-orm/sqlite-core';
+
 import { sql } from 'drizzle-orm';
+import { check, index, primaryKey, sqliteTable, unique } from 'drizzle-orm/sqlite-core';
 import { LANGS } from '#lib/rulebook/language.ts';
-import { flag, instantMs, isOneOf, isoWeek, jsonOf, localDay, massUg, moneyMinor, oneOf, plainText, sha256Hex, uuid, whole } from './columns.ts';
+import {
+  flag,
+  instantMs,
+  isOneOf,
+  isoWeek,
+  jsonOf,
+  localDay,
+  massUg,
+  moneyMinor,
+  oneOf,
+  plainText,
+  sha256Hex,
+  uuid,
+  whole,
+} from './columns.ts';
 import { findingsShape, planShape, textsShape } from './json-shapes.ts';
 import { edition } from './schema-editions.ts';
 import { lot } from './schema-lots.ts';
@@ -13,12 +28,17 @@ export const customerOrder = sqliteTable(
   'customer_order',
   {
     id: uuid().primaryKey(),
-    requestKey: plainText().notNull().unique().references(() => request.key),
+    requestKey: plainText()
+      .notNull()
+      .unique()
+      .references(() => request.key),
     localDay: localDay().notNull(),
     dayNo: whole().notNull(),
     /** Shown to the customer, e.g. K7-204. */
     shortCode: plainText().notNull(),
-    editionHash: sha256Hex().notNull().references(() => edition.hash),
+    editionHash: sha256Hex()
+      .notNull()
+      .references(() => edition.hash),
     variantKey: plainText().notNull(),
     plan: jsonOf(planShape)().notNull(),
     jarSizeId: plainText().notNull(),
@@ -27,13 +47,15 @@ export const customerOrder = sqliteTable(
     variantCautionIds: jsonOf(textsShape)().notNull(),
     /** That personal cautions were shown; never which. */
     wasPersonalCautionShown: flag().notNull(),
-    stationId: uuid().notNull().references(() => station.id),
+    stationId: uuid()
+      .notNull()
+      .references(() => station.id),
     placedAtMs: instantMs().notNull(),
     isoWeek: isoWeek().notNull(),
   },
   (t) => [
     unique('customer_order_day_no').on(t.localDay, t.dayNo),
-    unique('customer_order_short_code').on(t.localDay, t.shortCode),
+    unique('customer_order_short_code').on(t.shortCode, t.localDay),
     check('customer_order_lang', isOneOf(t.lang, LANGS)),
     index('customer_order_week').on(t.isoWeek),
     index('customer_order_edition').on(t.editionHash),
@@ -44,9 +66,13 @@ export const customerOrder = sqliteTable(
 export const card = sqliteTable(
   'card',
   {
-    orderId: uuid().notNull().references(() => customerOrder.id),
+    orderId: uuid()
+      .notNull()
+      .references(() => customerOrder.id),
     issueNo: whole().notNull(),
-    editionHash: sha256Hex().notNull().references(() => edition.hash),
+    editionHash: sha256Hex()
+      .notNull()
+      .references(() => edition.hash),
     body: plainText().notNull(),
     sha256: sha256Hex().notNull(),
     reason: plainText().notNull(),
@@ -62,7 +88,9 @@ export type OrderEndKind = (typeof ORDER_ENDS)[number];
 export const orderEnd = sqliteTable(
   'order_end',
   {
-    orderId: uuid().primaryKey().references(() => customerOrder.id),
+    orderId: uuid()
+      .primaryKey()
+      .references(() => customerOrder.id),
     kind: oneOf(ORDER_ENDS)().notNull(),
     reason: plainText().notNull(),
     byAccountId: uuid().references(() => account.id),
@@ -79,9 +107,15 @@ export const orderEnd = sqliteTable(
 
 /** A mixer took it on. */
 export const orderClaim = sqliteTable('order_claim', {
-  orderId: uuid().primaryKey().references(() => customerOrder.id),
-  byAccountId: uuid().notNull().references(() => account.id),
-  stationId: uuid().notNull().references(() => station.id),
+  orderId: uuid()
+    .primaryKey()
+    .references(() => customerOrder.id),
+  byAccountId: uuid()
+    .notNull()
+    .references(() => account.id),
+  stationId: uuid()
+    .notNull()
+    .references(() => station.id),
   atMs: instantMs().notNull(),
 });
 
@@ -90,7 +124,9 @@ export const orderHold = sqliteTable(
   'order_hold',
   {
     id: uuid().primaryKey(),
-    orderId: uuid().notNull().references(() => customerOrder.id),
+    orderId: uuid()
+      .notNull()
+      .references(() => customerOrder.id),
     reason: plainText().notNull(),
     findings: jsonOf(findingsShape)().notNull(),
     byAccountId: uuid().references(() => account.id),
@@ -100,7 +136,9 @@ export const orderHold = sqliteTable(
 );
 
 export const orderHoldEnd = sqliteTable('order_hold_end', {
-  holdId: uuid().primaryKey().references(() => orderHold.id),
+  holdId: uuid()
+    .primaryKey()
+    .references(() => orderHold.id),
   byAccountId: uuid().references(() => account.id),
   reason: plainText().notNull(),
   atMs: instantMs().notNull(),
@@ -111,12 +149,20 @@ export const reservation = sqliteTable(
   'reservation',
   {
     id: uuid().primaryKey(),
-    orderId: uuid().notNull().references(() => customerOrder.id),
-    lotId: uuid().notNull().references(() => lot.id),
+    orderId: uuid()
+      .notNull()
+      .references(() => customerOrder.id),
+    lotId: uuid()
+      .notNull()
+      .references(() => lot.id),
     massUg: massUg().notNull(),
     atMs: instantMs().notNull(),
   },
-  (t) => [check('reservation_something', sql`${t.massUg} > 0`), index('reservation_order').on(t.orderId), index('reservation_lot').on(t.lotId, t.id, t.massUg)],
+  (t) => [
+    check('reservation_something', sql`${t.massUg} > 0`),
+    index('reservation_order').on(t.orderId),
+    index('reservation_lot').on(t.lotId, t.massUg),
+  ],
 );
 
 export const RESERVATION_ENDS = ['used', 'lapsed', 'cancelled', 'planned-anew', 'discarded'] as const;
@@ -124,22 +170,33 @@ export const RESERVATION_ENDS = ['used', 'lapsed', 'cancelled', 'planned-anew', 
 export const reservationFreed = sqliteTable(
   'reservation_freed',
   {
-    reservationId: uuid().primaryKey().references(() => reservation.id),
+    reservationId: uuid()
+      .primaryKey()
+      .references(() => reservation.id),
+    /** As in the reservation (a trigger sees to it), so that what is still promised is a difference of two sums. */
+    lotId: uuid()
+      .notNull()
+      .references(() => lot.id),
+    massUg: massUg().notNull(),
     reason: oneOf(RESERVATION_ENDS)().notNull(),
     atMs: instantMs().notNull(),
   },
-  (t) => [check('reservation_freed_reason', isOneOf(t.reason, RESERVATION_ENDS))],
+  (t) => [check('reservation_freed_reason', isOneOf(t.reason, RESERVATION_ENDS)), index('reservation_freed_lot').on(t.lotId, t.massUg)],
 );
 
 /** How to reach a customer in a recall. Erasable: only with its row in `contact_erased`. */
 export const contact = sqliteTable('contact', {
-  orderId: uuid().primaryKey().references(() => customerOrder.id),
+  orderId: uuid()
+    .primaryKey()
+    .references(() => customerOrder.id),
   contact: plainText().notNull(),
   atMs: instantMs().notNull(),
 });
 
 export const contactErased = sqliteTable('contact_erased', {
-  orderId: uuid().primaryKey().references(() => customerOrder.id),
+  orderId: uuid()
+    .primaryKey()
+    .references(() => customerOrder.id),
   reason: plainText().notNull(),
   atMs: instantMs().notNull(),
 });

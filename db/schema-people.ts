@@ -1,7 +1,8 @@
 // Staff, the places they work at, and who is signed in where. A role is part of an account: whoever changes role gets a new one,
 // so that an old signature always says what its author was.
-import { check, index, sqliteTable, primaryKey } from 'drizzle-orm/sqlite-core';
+
 import { sql } from 'drizzle-orm';
+import { check, index, primaryKey, sqliteTable } from 'drizzle-orm/sqlite-core';
 import { instantMs, isOneOf, massUg, oneOf, plainText, sha256Hex, uuid, whole } from './columns.ts';
 
 export const ROLES = ['mixer', 'checker', 'formulator', 'manager'] as const;
@@ -24,7 +25,9 @@ export const account = sqliteTable(
 export const accountSecret = sqliteTable(
   'account_secret',
   {
-    accountId: uuid().notNull().references(() => account.id),
+    accountId: uuid()
+      .notNull()
+      .references(() => account.id),
     versionNo: whole().notNull(),
     hash: plainText().notNull(),
     atMs: instantMs().notNull(),
@@ -33,8 +36,12 @@ export const accountSecret = sqliteTable(
 );
 
 export const accountClosed = sqliteTable('account_closed', {
-  accountId: uuid().primaryKey().references(() => account.id),
-  byAccountId: uuid().notNull().references(() => account.id),
+  accountId: uuid()
+    .primaryKey()
+    .references(() => account.id),
+  byAccountId: uuid()
+    .notNull()
+    .references(() => account.id),
   reason: plainText().notNull(),
   atMs: instantMs().notNull(),
 });
@@ -59,7 +66,9 @@ export const stationScale = sqliteTable(
   'station_scale',
   {
     id: uuid().primaryKey(),
-    stationId: uuid().notNull().references(() => station.id),
+    stationId: uuid()
+      .notNull()
+      .references(() => station.id),
     profileId: plainText().notNull(),
     code: plainText().notNull().unique(),
     stricterStepUg: massUg(),
@@ -71,8 +80,12 @@ export const stationScale = sqliteTable(
 );
 
 export const stationScaleRemoved = sqliteTable('station_scale_removed', {
-  scaleId: uuid().primaryKey().references(() => stationScale.id),
-  byAccountId: uuid().notNull().references(() => account.id),
+  scaleId: uuid()
+    .primaryKey()
+    .references(() => stationScale.id),
+  byAccountId: uuid()
+    .notNull()
+    .references(() => account.id),
   reason: plainText().notNull(),
   atMs: instantMs().notNull(),
 });
@@ -99,7 +112,9 @@ export const SESSION_ENDS = ['signed-out', 'switched', 'revoked'] as const;
 export const sessionEnd = sqliteTable(
   'session_end',
   {
-    tokenSha256: sha256Hex().primaryKey().references(() => session.tokenSha256),
+    tokenSha256: sha256Hex()
+      .primaryKey()
+      .references(() => session.tokenSha256),
     reason: oneOf(SESSION_ENDS)().notNull(),
     atMs: instantMs().notNull(),
   },
@@ -119,5 +134,9 @@ export const authAttempt = sqliteTable(
     outcome: oneOf(AUTH_OUTCOMES)().notNull(),
     atMs: instantMs().notNull(),
   },
-  (t) => [check('auth_attempt_outcome', isOneOf(t.outcome, AUTH_OUTCOMES)), index('auth_attempt_account').on(t.accountId, t.atMs), index('auth_attempt_station').on(t.stationId, t.atMs)],
+  (t) => [
+    check('auth_attempt_outcome', isOneOf(t.outcome, AUTH_OUTCOMES)),
+    index('auth_attempt_account').on(t.accountId, t.atMs),
+    index('auth_attempt_station').on(t.stationId, t.atMs),
+  ],
 );

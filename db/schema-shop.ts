@@ -1,6 +1,7 @@
 // The shop itself, its incarnations (a new one after every restore), and the ledger: one chained list of all facts that matter outside their row.
-import { check, index, sqliteTable } from 'drizzle-orm/sqlite-core';
+
 import { sql } from 'drizzle-orm';
+import { check, index, sqliteTable } from 'drizzle-orm/sqlite-core';
 import { flag, instantMs, isOneOf, isoWeek, localDay, oneOf, plainText, sha256Hex, uuid, whole } from './columns.ts';
 import { edition } from './schema-editions.ts';
 import { account, station } from './schema-people.ts';
@@ -40,7 +41,9 @@ export const ledger = sqliteTable(
   'ledger',
   {
     seqNo: whole().primaryKey(),
-    incarnationId: uuid().notNull().references(() => incarnation.id),
+    incarnationId: uuid()
+      .notNull()
+      .references(() => incarnation.id),
     id: uuid().notNull().unique(),
     kind: plainText().notNull(),
     schemaVersionNo: whole().notNull(),
@@ -62,12 +65,19 @@ export const ledger = sqliteTable(
 /** Erasable: only with its row in `purged`. */
 export const ledgerBody = sqliteTable(
   'ledger_body',
-  { seqNo: whole().primaryKey().references(() => ledger.seqNo), body: plainText().notNull() },
+  {
+    seqNo: whole()
+      .primaryKey()
+      .references(() => ledger.seqNo),
+    body: plainText().notNull(),
+  },
   (t) => [check('ledger_body_json', sql`json_valid(${t.body})`)],
 );
 
 export const purged = sqliteTable('purged', {
-  seqNo: whole().primaryKey().references(() => ledger.seqNo),
+  seqNo: whole()
+    .primaryKey()
+    .references(() => ledger.seqNo),
   atMs: instantMs().notNull(),
   reason: plainText().notNull(),
 });
@@ -76,7 +86,10 @@ export const purged = sqliteTable('purged', {
 export const request = sqliteTable(
   'request',
   { key: plainText().primaryKey(), sha256: sha256Hex().notNull(), outcome: plainText().notNull(), atMs: instantMs().notNull() },
-  (t) => [check('request_outcome_json', sql`json_valid(${t.outcome})`), check('request_key_length', sql`length(${t.key}) between 16 and 64`)],
+  (t) => [
+    check('request_outcome_json', sql`json_valid(${t.outcome})`),
+    check('request_key_length', sql`length(${t.key}) between 16 and 64`),
+  ],
 );
 
 /** A file of evidence in the data folder, named by its hash. */

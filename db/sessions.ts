@@ -25,7 +25,14 @@ const open = prepared((orm) =>
     .leftJoin(station, eq(station.id, session.stationId))
     .leftJoin(sessionEnd, eq(sessionEnd.tokenSha256, session.tokenSha256))
     .leftJoin(accountClosed, eq(accountClosed.accountId, session.accountId))
-    .where(and(eq(session.tokenSha256, given('tokenSha256')), gt(session.expiresAtMs, given('atMs')), isNull(sessionEnd.tokenSha256), isNull(accountClosed.accountId)))
+    .where(
+      and(
+        eq(session.tokenSha256, given('tokenSha256')),
+        gt(session.expiresAtMs, given('atMs')),
+        isNull(sessionEnd.tokenSha256),
+        isNull(accountClosed.accountId),
+      ),
+    )
     .prepare(),
 );
 const openOf = prepared((orm) =>
@@ -40,7 +47,11 @@ const openOf = prepared((orm) =>
 export const insertSession: (tx: Writing, row: SessionRow) => void = inserting(session);
 export const insertSessionEnd: (tx: Writing, row: Row<typeof sessionEnd>) => void = inserting(sessionEnd);
 
-export const findOpenSession = (tx: Reading, tokenSha256: string, atMs: InstantMs): OpenSession | undefined => open(tx).get({ tokenSha256, atMs });
+export const findOpenSession = (tx: Reading, tokenSha256: string, atMs: InstantMs): OpenSession | undefined =>
+  open(tx).get({ tokenSha256, atMs });
 
 /** Everywhere an account is signed in. */
-export const listOpenSessions = (tx: Reading, accountId: string, atMs: InstantMs): readonly SessionRow[] => openOf(tx).all({ accountId, atMs }).map((row) => row.session);
+export const listOpenSessions = (tx: Reading, accountId: string, atMs: InstantMs): readonly SessionRow[] =>
+  openOf(tx)
+    .all({ accountId, atMs })
+    .map((row) => row.session);

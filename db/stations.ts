@@ -9,8 +9,20 @@ export type Station = Row<typeof station>;
 export type StationScale = Row<typeof stationScale>;
 
 const all = prepared((orm) => orm.select().from(station).orderBy(asc(station.code)).prepare());
-const byId = prepared((orm) => orm.select().from(station).where(eq(station.id, given('id'))).prepare());
-const byCode = prepared((orm) => orm.select().from(station).where(eq(station.code, given('code'))).prepare());
+const byId = prepared((orm) =>
+  orm
+    .select()
+    .from(station)
+    .where(eq(station.id, given('id')))
+    .prepare(),
+);
+const byCode = prepared((orm) =>
+  orm
+    .select()
+    .from(station)
+    .where(eq(station.code, given('code')))
+    .prepare(),
+);
 
 export const insertStation: (tx: Writing, row: Station) => void = inserting(station);
 export const findStation = (tx: Reading, id: string): Station | undefined => byId(tx).get({ id });
@@ -31,4 +43,7 @@ export const insertStationScale: (tx: Writing, row: StationScale) => void = inse
 export const insertStationScaleRemoved: (tx: Writing, row: Row<typeof stationScaleRemoved>) => void = inserting(stationScaleRemoved);
 
 /** The scales that stand at a station now, by code. */
-export const listStationScales = (tx: Reading, stationId: string): readonly StationScale[] => scalesThere(tx).all({ stationId }).map(({ scale }) => scale);
+export const listStationScales = (tx: Reading, stationId: string): readonly StationScale[] =>
+  scalesThere(tx)
+    .all({ stationId })
+    .map(({ scale }) => scale);

@@ -86,26 +86,6 @@ CREATE TABLE `stop_lifted` (
 	CONSTRAINT "stop_lifted_two_people" CHECK("stop_lifted"."first_account_id" <> "stop_lifted"."second_account_id")
 ) STRICT;
 --> statement-breakpoint
-CREATE TABLE `bench_check` (
-	`id` text PRIMARY KEY NOT NULL,
-	`jar_code` text NOT NULL,
-	`kind` text NOT NULL,
-	`ph_x_100` integer,
-	`mass_ug` integer,
-	`temperature_c` integer,
-	`has_passed` integer NOT NULL,
-	`note` text NOT NULL,
-	`by_account_id` text NOT NULL,
-	`at_ms` integer NOT NULL,
-	FOREIGN KEY (`jar_code`) REFERENCES `jar`(`batch_code`) ON UPDATE no action ON DELETE no action,
-	FOREIGN KEY (`by_account_id`) REFERENCES `account`(`id`) ON UPDATE no action ON DELETE no action,
-	CONSTRAINT "bench_check_kind" CHECK("bench_check"."kind" in ('ph', 'look', 'draw-down', 'net', 'gross', 'temperature')),
-	CONSTRAINT "bench_check_ph" CHECK(("bench_check"."kind" = 'ph') = ("bench_check"."ph_x_100" is not null)),
-	CONSTRAINT "bench_check_mass" CHECK(("bench_check"."kind" in ('net', 'gross')) = ("bench_check"."mass_ug" is not null)),
-	CONSTRAINT "bench_check_temperature" CHECK(("bench_check"."kind" = 'temperature') = ("bench_check"."temperature_c" is not null))
-) STRICT;
---> statement-breakpoint
-CREATE INDEX `bench_check_jar` ON `bench_check` (`jar_code`);--> statement-breakpoint
 CREATE TABLE `clearance` (
 	`id` text PRIMARY KEY NOT NULL,
 	`order_id` text NOT NULL,
@@ -121,38 +101,6 @@ CREATE TABLE `clearance` (
 --> statement-breakpoint
 CREATE INDEX `clearance_order` ON `clearance` (`order_id`);--> statement-breakpoint
 CREATE INDEX `clearance_station` ON `clearance` (`station_id`,`at_ms`);--> statement-breakpoint
-CREATE TABLE `fitness` (
-	`id` text PRIMARY KEY NOT NULL,
-	`station_id` text NOT NULL,
-	`kind` text NOT NULL,
-	`scale_id` text,
-	`readings` text NOT NULL,
-	`has_passed` integer NOT NULL,
-	`valid_day` text NOT NULL,
-	`by_account_id` text NOT NULL,
-	`at_ms` integer NOT NULL,
-	FOREIGN KEY (`station_id`) REFERENCES `station`(`id`) ON UPDATE no action ON DELETE no action,
-	FOREIGN KEY (`scale_id`) REFERENCES `station_scale`(`id`) ON UPDATE no action ON DELETE no action,
-	FOREIGN KEY (`by_account_id`) REFERENCES `account`(`id`) ON UPDATE no action ON DELETE no action,
-	CONSTRAINT "fitness_kind" CHECK("fitness"."kind" in ('scale', 'ph-meter')),
-	CONSTRAINT "fitness_scale" CHECK(("fitness"."kind" = 'scale') = ("fitness"."scale_id" is not null))
-) STRICT;
---> statement-breakpoint
-CREATE INDEX `fitness_day` ON `fitness` (`station_id`,`valid_day`);--> statement-breakpoint
-CREATE TABLE `hold_decision` (
-	`jar_code` text PRIMARY KEY NOT NULL,
-	`decision` text NOT NULL,
-	`reason` text NOT NULL,
-	`by_account_id` text NOT NULL,
-	`second_account_id` text NOT NULL,
-	`at_ms` integer NOT NULL,
-	FOREIGN KEY (`jar_code`) REFERENCES `jar_release`(`jar_code`) ON UPDATE no action ON DELETE no action,
-	FOREIGN KEY (`by_account_id`) REFERENCES `account`(`id`) ON UPDATE no action ON DELETE no action,
-	FOREIGN KEY (`second_account_id`) REFERENCES `account`(`id`) ON UPDATE no action ON DELETE no action,
-	CONSTRAINT "hold_decision_decision" CHECK("hold_decision"."decision" in ('released', 'discarded')),
-	CONSTRAINT "hold_decision_two_people" CHECK("hold_decision"."by_account_id" <> "hold_decision"."second_account_id")
-) STRICT;
---> statement-breakpoint
 CREATE TABLE `jar` (
 	`batch_code` text PRIMARY KEY NOT NULL,
 	`order_id` text NOT NULL,
@@ -171,34 +119,23 @@ CREATE TABLE `jar` (
 --> statement-breakpoint
 CREATE UNIQUE INDEX `jar_orderId_unique` ON `jar` (`order_id`);--> statement-breakpoint
 CREATE UNIQUE INDEX `jar_batch_no` ON `jar` (`local_day`,`batch_no`);--> statement-breakpoint
-CREATE TABLE `jar_release` (
-	`jar_code` text PRIMARY KEY NOT NULL,
-	`outcome` text NOT NULL,
-	`findings` text NOT NULL,
-	`label` text NOT NULL,
-	`use_by_day` text NOT NULL,
-	`material_cost_minor` integer,
-	`by_account_id` text NOT NULL,
-	`at_ms` integer NOT NULL,
-	`local_day` text NOT NULL,
-	`iso_week` integer NOT NULL,
-	FOREIGN KEY (`jar_code`) REFERENCES `jar`(`batch_code`) ON UPDATE no action ON DELETE no action,
-	FOREIGN KEY (`by_account_id`) REFERENCES `account`(`id`) ON UPDATE no action ON DELETE no action,
-	CONSTRAINT "jar_release_outcome" CHECK("jar_release"."outcome" in ('released', 'held'))
-) STRICT;
---> statement-breakpoint
-CREATE INDEX `jar_release_week` ON `jar_release` (`iso_week`);--> statement-breakpoint
-CREATE INDEX `jar_release_use_by` ON `jar_release` (`use_by_day`);--> statement-breakpoint
-CREATE TABLE `label_print` (
+CREATE TABLE `jar_waste` (
+	`id` text PRIMARY KEY NOT NULL,
 	`jar_code` text NOT NULL,
-	`copy_no` integer NOT NULL,
+	`fact_no` integer NOT NULL,
+	`line_no` integer NOT NULL,
+	`lot_id` text NOT NULL,
+	`mass_ug` integer NOT NULL,
+	`reason` text NOT NULL,
 	`by_account_id` text NOT NULL,
 	`at_ms` integer NOT NULL,
-	PRIMARY KEY(`jar_code`, `copy_no`),
-	FOREIGN KEY (`jar_code`) REFERENCES `jar_release`(`jar_code`) ON UPDATE no action ON DELETE no action,
-	FOREIGN KEY (`by_account_id`) REFERENCES `account`(`id`) ON UPDATE no action ON DELETE no action
+	FOREIGN KEY (`jar_code`) REFERENCES `jar`(`batch_code`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`lot_id`) REFERENCES `lot`(`id`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`by_account_id`) REFERENCES `account`(`id`) ON UPDATE no action ON DELETE no action,
+	CONSTRAINT "jar_waste_something" CHECK("jar_waste"."mass_ug" > 0)
 ) STRICT;
 --> statement-breakpoint
+CREATE UNIQUE INDEX `jar_waste_fact_no` ON `jar_waste` (`jar_code`,`fact_no`);--> statement-breakpoint
 CREATE TABLE `lot_use` (
 	`id` text PRIMARY KEY NOT NULL,
 	`lot_id` text NOT NULL,
@@ -206,45 +143,47 @@ CREATE TABLE `lot_use` (
 	`left_mass_ug` integer,
 	`left_count` integer,
 	`reason` text NOT NULL,
-	`reading_id` text,
-	`order_id` text,
+	`jar_code` text,
 	`by_account_id` text NOT NULL,
 	`at_ms` integer NOT NULL,
 	FOREIGN KEY (`lot_id`) REFERENCES `lot`(`id`) ON UPDATE no action ON DELETE no action,
-	FOREIGN KEY (`reading_id`) REFERENCES `reading`(`id`) ON UPDATE no action ON DELETE no action,
-	FOREIGN KEY (`order_id`) REFERENCES `customer_order`(`id`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`jar_code`) REFERENCES `jar`(`batch_code`) ON UPDATE no action ON DELETE no action,
 	FOREIGN KEY (`by_account_id`) REFERENCES `account`(`id`) ON UPDATE no action ON DELETE no action,
-	CONSTRAINT "lot_use_kind" CHECK("lot_use"."kind" in ('use', 'waste', 'spill', 'stock-take', 'void')),
+	CONSTRAINT "lot_use_kind" CHECK("lot_use"."kind" in ('use', 'waste', 'spill', 'stock-take')),
 	CONSTRAINT "lot_use_one_measure" CHECK(("lot_use"."left_mass_ug" is null) <> ("lot_use"."left_count" is null)),
-	CONSTRAINT "lot_use_direction" CHECK("lot_use"."kind" in ('stock-take', 'void') or coalesce("lot_use"."left_mass_ug", "lot_use"."left_count") > 0)
+	CONSTRAINT "lot_use_direction" CHECK("lot_use"."kind" in ('use', 'stock-take') or coalesce("lot_use"."left_mass_ug", "lot_use"."left_count") > 0)
 ) STRICT;
 --> statement-breakpoint
 CREATE INDEX `lot_use_lot` ON `lot_use` (`lot_id`,`left_mass_ug`,`left_count`);--> statement-breakpoint
-CREATE INDEX `lot_use_reading` ON `lot_use` (`reading_id`);--> statement-breakpoint
-CREATE INDEX `lot_use_order` ON `lot_use` (`order_id`);--> statement-breakpoint
+CREATE INDEX `lot_use_jar` ON `lot_use` (`jar_code`);--> statement-breakpoint
 CREATE TABLE `mend` (
 	`id` text PRIMARY KEY NOT NULL,
 	`jar_code` text NOT NULL,
+	`fact_no` integer NOT NULL,
 	`kind` text NOT NULL,
-	`line_no` integer,
 	`new_batch_mass_ug` integer,
-	`waste_mass_ug` integer,
+	`lines` text,
+	`stock_id` text,
+	`lot_id` text,
+	`mass_ug` integer,
 	`waste_cost_minor` integer,
 	`reason` text NOT NULL,
 	`by_account_id` text NOT NULL,
 	`second_account_id` text,
 	`at_ms` integer NOT NULL,
 	FOREIGN KEY (`jar_code`) REFERENCES `jar`(`batch_code`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`lot_id`) REFERENCES `lot`(`id`) ON UPDATE no action ON DELETE no action,
 	FOREIGN KEY (`by_account_id`) REFERENCES `account`(`id`) ON UPDATE no action ON DELETE no action,
 	FOREIGN KEY (`second_account_id`) REFERENCES `account`(`id`) ON UPDATE no action ON DELETE no action,
 	CONSTRAINT "mend_kind" CHECK("mend"."kind" in ('grow', 'correct', 'discard')),
-	CONSTRAINT "mend_grow_mass" CHECK(("mend"."kind" = 'grow') = ("mend"."new_batch_mass_ug" is not null)),
+	CONSTRAINT "mend_grown" CHECK(("mend"."kind" = 'grow') = ("mend"."new_batch_mass_ug" is not null) and ("mend"."kind" = 'grow') = ("mend"."lines" is not null)),
+	CONSTRAINT "mend_corrected" CHECK(("mend"."kind" = 'correct') = ("mend"."stock_id" is not null and "mend"."lot_id" is not null and coalesce("mend"."mass_ug", 0) > 0)),
 	CONSTRAINT "mend_two_people" CHECK(("mend"."kind" = 'discard' or "mend"."second_account_id" is not null) and "mend"."second_account_id" is not "mend"."by_account_id")
 ) STRICT;
 --> statement-breakpoint
 CREATE UNIQUE INDEX `mend_corrected_once` ON `mend` (`jar_code`) WHERE kind = 'correct';--> statement-breakpoint
 CREATE UNIQUE INDEX `mend_discarded_once` ON `mend` (`jar_code`) WHERE kind = 'discard';--> statement-breakpoint
-CREATE INDEX `mend_jar` ON `mend` (`jar_code`);--> statement-breakpoint
+CREATE UNIQUE INDEX `mend_fact_no` ON `mend` (`jar_code`,`fact_no`);--> statement-breakpoint
 CREATE TABLE `order_link` (
 	`order_id` text PRIMARY KEY NOT NULL,
 	`kind` text NOT NULL,
@@ -259,7 +198,9 @@ CREATE TABLE `reading` (
 	`id` text PRIMARY KEY NOT NULL,
 	`request_key` text NOT NULL,
 	`jar_code` text NOT NULL,
+	`fact_no` integer NOT NULL,
 	`line_no` integer NOT NULL,
+	`weighing_no` integer NOT NULL,
 	`kind` text NOT NULL,
 	`source` text NOT NULL,
 	`mass_ug` integer NOT NULL,
@@ -278,33 +219,26 @@ CREATE TABLE `reading` (
 	CONSTRAINT "reading_kind" CHECK("reading"."kind" in ('line', 'top-up')),
 	CONSTRAINT "reading_source" CHECK("reading"."source" in ('scale', 'typed')),
 	CONSTRAINT "reading_lot_entry" CHECK("reading"."lot_entry" in ('scanned', 'typed')),
-	CONSTRAINT "reading_something" CHECK("reading"."mass_ug" > 0),
 	CONSTRAINT "reading_two_people" CHECK("reading"."second_account_id" is null or "reading"."second_account_id" <> "reading"."by_account_id")
 ) STRICT;
 --> statement-breakpoint
 CREATE UNIQUE INDEX `reading_requestKey_unique` ON `reading` (`request_key`);--> statement-breakpoint
-CREATE INDEX `reading_jar` ON `reading` (`jar_code`,`line_no`);--> statement-breakpoint
 CREATE INDEX `reading_lot` ON `reading` (`lot_id`);--> statement-breakpoint
+CREATE UNIQUE INDEX `reading_fact_no` ON `reading` (`jar_code`,`fact_no`);--> statement-breakpoint
 CREATE TABLE `reading_void` (
 	`reading_id` text PRIMARY KEY NOT NULL,
+	`jar_code` text NOT NULL,
+	`fact_no` integer NOT NULL,
 	`had_left_lot` integer NOT NULL,
 	`reason` text NOT NULL,
 	`by_account_id` text NOT NULL,
 	`at_ms` integer NOT NULL,
 	FOREIGN KEY (`reading_id`) REFERENCES `reading`(`id`) ON UPDATE no action ON DELETE no action,
-	FOREIGN KEY (`by_account_id`) REFERENCES `account`(`id`) ON UPDATE no action ON DELETE no action
-) STRICT;
---> statement-breakpoint
-CREATE TABLE `step_done` (
-	`jar_code` text NOT NULL,
-	`step_id` text NOT NULL,
-	`by_account_id` text NOT NULL,
-	`at_ms` integer NOT NULL,
-	PRIMARY KEY(`jar_code`, `step_id`),
 	FOREIGN KEY (`jar_code`) REFERENCES `jar`(`batch_code`) ON UPDATE no action ON DELETE no action,
 	FOREIGN KEY (`by_account_id`) REFERENCES `account`(`id`) ON UPDATE no action ON DELETE no action
 ) STRICT;
 --> statement-breakpoint
+CREATE UNIQUE INDEX `reading_void_fact_no` ON `reading_void` (`jar_code`,`fact_no`);--> statement-breakpoint
 CREATE TABLE `draft_revision` (
 	`revision_no` integer PRIMARY KEY NOT NULL,
 	`parent_revision_no` integer,
@@ -451,7 +385,7 @@ CREATE UNIQUE INDEX `customer_order_requestKey_unique` ON `customer_order` (`req
 CREATE INDEX `customer_order_week` ON `customer_order` (`iso_week`);--> statement-breakpoint
 CREATE INDEX `customer_order_edition` ON `customer_order` (`edition_hash`);--> statement-breakpoint
 CREATE UNIQUE INDEX `customer_order_day_no` ON `customer_order` (`local_day`,`day_no`);--> statement-breakpoint
-CREATE UNIQUE INDEX `customer_order_short_code` ON `customer_order` (`local_day`,`short_code`);--> statement-breakpoint
+CREATE UNIQUE INDEX `customer_order_short_code` ON `customer_order` (`short_code`,`local_day`);--> statement-breakpoint
 CREATE TABLE `order_claim` (
 	`order_id` text PRIMARY KEY NOT NULL,
 	`by_account_id` text NOT NULL,
@@ -510,15 +444,19 @@ CREATE TABLE `reservation` (
 ) STRICT;
 --> statement-breakpoint
 CREATE INDEX `reservation_order` ON `reservation` (`order_id`);--> statement-breakpoint
-CREATE INDEX `reservation_lot` ON `reservation` (`lot_id`,`id`,`mass_ug`);--> statement-breakpoint
+CREATE INDEX `reservation_lot` ON `reservation` (`lot_id`,`mass_ug`);--> statement-breakpoint
 CREATE TABLE `reservation_freed` (
 	`reservation_id` text PRIMARY KEY NOT NULL,
+	`lot_id` text NOT NULL,
+	`mass_ug` integer NOT NULL,
 	`reason` text NOT NULL,
 	`at_ms` integer NOT NULL,
 	FOREIGN KEY (`reservation_id`) REFERENCES `reservation`(`id`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`lot_id`) REFERENCES `lot`(`id`) ON UPDATE no action ON DELETE no action,
 	CONSTRAINT "reservation_freed_reason" CHECK("reservation_freed"."reason" in ('used', 'lapsed', 'cancelled', 'planned-anew', 'discarded'))
 ) STRICT;
 --> statement-breakpoint
+CREATE INDEX `reservation_freed_lot` ON `reservation_freed` (`lot_id`,`mass_ug`);--> statement-breakpoint
 CREATE TABLE `account` (
 	`id` text PRIMARY KEY NOT NULL,
 	`code` text NOT NULL,
@@ -612,6 +550,96 @@ CREATE TABLE `station_scale_removed` (
 	`reason` text NOT NULL,
 	`at_ms` integer NOT NULL,
 	FOREIGN KEY (`scale_id`) REFERENCES `station_scale`(`id`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`by_account_id`) REFERENCES `account`(`id`) ON UPDATE no action ON DELETE no action
+) STRICT;
+--> statement-breakpoint
+CREATE TABLE `bench_check` (
+	`id` text PRIMARY KEY NOT NULL,
+	`jar_code` text NOT NULL,
+	`kind` text NOT NULL,
+	`ph_x_100` integer,
+	`mass_ug` integer,
+	`temperature_c` integer,
+	`has_passed` integer NOT NULL,
+	`note` text NOT NULL,
+	`by_account_id` text NOT NULL,
+	`at_ms` integer NOT NULL,
+	FOREIGN KEY (`jar_code`) REFERENCES `jar`(`batch_code`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`by_account_id`) REFERENCES `account`(`id`) ON UPDATE no action ON DELETE no action,
+	CONSTRAINT "bench_check_kind" CHECK("bench_check"."kind" in ('ph', 'look', 'draw-down', 'net', 'gross', 'temperature')),
+	CONSTRAINT "bench_check_ph" CHECK(("bench_check"."kind" = 'ph') = ("bench_check"."ph_x_100" is not null)),
+	CONSTRAINT "bench_check_mass" CHECK(("bench_check"."kind" in ('net', 'gross')) = ("bench_check"."mass_ug" is not null)),
+	CONSTRAINT "bench_check_temperature" CHECK(("bench_check"."kind" = 'temperature') = ("bench_check"."temperature_c" is not null))
+) STRICT;
+--> statement-breakpoint
+CREATE INDEX `bench_check_jar` ON `bench_check` (`jar_code`);--> statement-breakpoint
+CREATE TABLE `fitness` (
+	`id` text PRIMARY KEY NOT NULL,
+	`station_id` text NOT NULL,
+	`kind` text NOT NULL,
+	`scale_id` text,
+	`readings` text NOT NULL,
+	`has_passed` integer NOT NULL,
+	`valid_day` text NOT NULL,
+	`by_account_id` text NOT NULL,
+	`at_ms` integer NOT NULL,
+	FOREIGN KEY (`station_id`) REFERENCES `station`(`id`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`scale_id`) REFERENCES `station_scale`(`id`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`by_account_id`) REFERENCES `account`(`id`) ON UPDATE no action ON DELETE no action,
+	CONSTRAINT "fitness_kind" CHECK("fitness"."kind" in ('scale', 'ph-meter')),
+	CONSTRAINT "fitness_scale" CHECK(("fitness"."kind" = 'scale') = ("fitness"."scale_id" is not null))
+) STRICT;
+--> statement-breakpoint
+CREATE INDEX `fitness_day` ON `fitness` (`station_id`,`valid_day`);--> statement-breakpoint
+CREATE TABLE `hold_decision` (
+	`jar_code` text PRIMARY KEY NOT NULL,
+	`decision` text NOT NULL,
+	`reason` text NOT NULL,
+	`by_account_id` text NOT NULL,
+	`second_account_id` text NOT NULL,
+	`at_ms` integer NOT NULL,
+	FOREIGN KEY (`jar_code`) REFERENCES `jar_release`(`jar_code`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`by_account_id`) REFERENCES `account`(`id`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`second_account_id`) REFERENCES `account`(`id`) ON UPDATE no action ON DELETE no action,
+	CONSTRAINT "hold_decision_decision" CHECK("hold_decision"."decision" in ('released', 'discarded')),
+	CONSTRAINT "hold_decision_two_people" CHECK("hold_decision"."by_account_id" <> "hold_decision"."second_account_id")
+) STRICT;
+--> statement-breakpoint
+CREATE TABLE `jar_release` (
+	`jar_code` text PRIMARY KEY NOT NULL,
+	`outcome` text NOT NULL,
+	`findings` text NOT NULL,
+	`label` text NOT NULL,
+	`use_by_day` text NOT NULL,
+	`material_cost_minor` integer,
+	`by_account_id` text NOT NULL,
+	`at_ms` integer NOT NULL,
+	`local_day` text NOT NULL,
+	`iso_week` integer NOT NULL,
+	FOREIGN KEY (`jar_code`) REFERENCES `jar`(`batch_code`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`by_account_id`) REFERENCES `account`(`id`) ON UPDATE no action ON DELETE no action,
+	CONSTRAINT "jar_release_outcome" CHECK("jar_release"."outcome" in ('released', 'held'))
+) STRICT;
+--> statement-breakpoint
+CREATE INDEX `jar_release_week` ON `jar_release` (`iso_week`);--> statement-breakpoint
+CREATE INDEX `jar_release_use_by` ON `jar_release` (`use_by_day`);--> statement-breakpoint
+CREATE TABLE `label_print` (
+	`jar_code` text NOT NULL,
+	`copy_no` integer NOT NULL,
+	`by_account_id` text NOT NULL,
+	`at_ms` integer NOT NULL,
+	PRIMARY KEY(`jar_code`, `copy_no`),
+	FOREIGN KEY (`jar_code`) REFERENCES `jar_release`(`jar_code`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`by_account_id`) REFERENCES `account`(`id`) ON UPDATE no action ON DELETE no action
+) STRICT;
+--> statement-breakpoint
+CREATE TABLE `step_done` (
+	`jar_code` text NOT NULL,
+	`step_id` text NOT NULL,
+	`by_account_id` text NOT NULL,
+	`at_ms` integer NOT NULL,
+	PRIMARY KEY(`jar_code`, `step_id`),
+	FOREIGN KEY (`jar_code`) REFERENCES `jar`(`batch_code`) ON UPDATE no action ON DELETE no action,
 	FOREIGN KEY (`by_account_id`) REFERENCES `account`(`id`) ON UPDATE no action ON DELETE no action
 ) STRICT;
 --> statement-breakpoint
@@ -727,34 +755,18 @@ CREATE TRIGGER `stop_lifted_no_update` BEFORE UPDATE ON `stop_lifted`
 BEGIN SELECT RAISE(ABORT, 'stop_lifted: facts are never changed'); END;
 CREATE TRIGGER `stop_lifted_no_delete` BEFORE DELETE ON `stop_lifted`
 BEGIN SELECT RAISE(ABORT, 'stop_lifted: facts are never taken away'); END;
-CREATE TRIGGER `bench_check_no_update` BEFORE UPDATE ON `bench_check`
-BEGIN SELECT RAISE(ABORT, 'bench_check: facts are never changed'); END;
-CREATE TRIGGER `bench_check_no_delete` BEFORE DELETE ON `bench_check`
-BEGIN SELECT RAISE(ABORT, 'bench_check: facts are never taken away'); END;
 CREATE TRIGGER `clearance_no_update` BEFORE UPDATE ON `clearance`
 BEGIN SELECT RAISE(ABORT, 'clearance: facts are never changed'); END;
 CREATE TRIGGER `clearance_no_delete` BEFORE DELETE ON `clearance`
 BEGIN SELECT RAISE(ABORT, 'clearance: facts are never taken away'); END;
-CREATE TRIGGER `fitness_no_update` BEFORE UPDATE ON `fitness`
-BEGIN SELECT RAISE(ABORT, 'fitness: facts are never changed'); END;
-CREATE TRIGGER `fitness_no_delete` BEFORE DELETE ON `fitness`
-BEGIN SELECT RAISE(ABORT, 'fitness: facts are never taken away'); END;
-CREATE TRIGGER `hold_decision_no_update` BEFORE UPDATE ON `hold_decision`
-BEGIN SELECT RAISE(ABORT, 'hold_decision: facts are never changed'); END;
-CREATE TRIGGER `hold_decision_no_delete` BEFORE DELETE ON `hold_decision`
-BEGIN SELECT RAISE(ABORT, 'hold_decision: facts are never taken away'); END;
 CREATE TRIGGER `jar_no_update` BEFORE UPDATE ON `jar`
 BEGIN SELECT RAISE(ABORT, 'jar: facts are never changed'); END;
 CREATE TRIGGER `jar_no_delete` BEFORE DELETE ON `jar`
 BEGIN SELECT RAISE(ABORT, 'jar: facts are never taken away'); END;
-CREATE TRIGGER `jar_release_no_update` BEFORE UPDATE ON `jar_release`
-BEGIN SELECT RAISE(ABORT, 'jar_release: facts are never changed'); END;
-CREATE TRIGGER `jar_release_no_delete` BEFORE DELETE ON `jar_release`
-BEGIN SELECT RAISE(ABORT, 'jar_release: facts are never taken away'); END;
-CREATE TRIGGER `label_print_no_update` BEFORE UPDATE ON `label_print`
-BEGIN SELECT RAISE(ABORT, 'label_print: facts are never changed'); END;
-CREATE TRIGGER `label_print_no_delete` BEFORE DELETE ON `label_print`
-BEGIN SELECT RAISE(ABORT, 'label_print: facts are never taken away'); END;
+CREATE TRIGGER `jar_waste_no_update` BEFORE UPDATE ON `jar_waste`
+BEGIN SELECT RAISE(ABORT, 'jar_waste: facts are never changed'); END;
+CREATE TRIGGER `jar_waste_no_delete` BEFORE DELETE ON `jar_waste`
+BEGIN SELECT RAISE(ABORT, 'jar_waste: facts are never taken away'); END;
 CREATE TRIGGER `lot_use_no_update` BEFORE UPDATE ON `lot_use`
 BEGIN SELECT RAISE(ABORT, 'lot_use: facts are never changed'); END;
 CREATE TRIGGER `lot_use_no_delete` BEFORE DELETE ON `lot_use`
@@ -775,10 +787,6 @@ CREATE TRIGGER `reading_void_no_update` BEFORE UPDATE ON `reading_void`
 BEGIN SELECT RAISE(ABORT, 'reading_void: facts are never changed'); END;
 CREATE TRIGGER `reading_void_no_delete` BEFORE DELETE ON `reading_void`
 BEGIN SELECT RAISE(ABORT, 'reading_void: facts are never taken away'); END;
-CREATE TRIGGER `step_done_no_update` BEFORE UPDATE ON `step_done`
-BEGIN SELECT RAISE(ABORT, 'step_done: facts are never changed'); END;
-CREATE TRIGGER `step_done_no_delete` BEFORE DELETE ON `step_done`
-BEGIN SELECT RAISE(ABORT, 'step_done: facts are never taken away'); END;
 CREATE TRIGGER `draft_revision_no_update` BEFORE UPDATE ON `draft_revision`
 BEGIN SELECT RAISE(ABORT, 'draft_revision: facts are never changed'); END;
 CREATE TRIGGER `draft_revision_no_delete` BEFORE DELETE ON `draft_revision`
@@ -880,6 +888,30 @@ CREATE TRIGGER `station_scale_removed_no_update` BEFORE UPDATE ON `station_scale
 BEGIN SELECT RAISE(ABORT, 'station_scale_removed: facts are never changed'); END;
 CREATE TRIGGER `station_scale_removed_no_delete` BEFORE DELETE ON `station_scale_removed`
 BEGIN SELECT RAISE(ABORT, 'station_scale_removed: facts are never taken away'); END;
+CREATE TRIGGER `bench_check_no_update` BEFORE UPDATE ON `bench_check`
+BEGIN SELECT RAISE(ABORT, 'bench_check: facts are never changed'); END;
+CREATE TRIGGER `bench_check_no_delete` BEFORE DELETE ON `bench_check`
+BEGIN SELECT RAISE(ABORT, 'bench_check: facts are never taken away'); END;
+CREATE TRIGGER `fitness_no_update` BEFORE UPDATE ON `fitness`
+BEGIN SELECT RAISE(ABORT, 'fitness: facts are never changed'); END;
+CREATE TRIGGER `fitness_no_delete` BEFORE DELETE ON `fitness`
+BEGIN SELECT RAISE(ABORT, 'fitness: facts are never taken away'); END;
+CREATE TRIGGER `hold_decision_no_update` BEFORE UPDATE ON `hold_decision`
+BEGIN SELECT RAISE(ABORT, 'hold_decision: facts are never changed'); END;
+CREATE TRIGGER `hold_decision_no_delete` BEFORE DELETE ON `hold_decision`
+BEGIN SELECT RAISE(ABORT, 'hold_decision: facts are never taken away'); END;
+CREATE TRIGGER `jar_release_no_update` BEFORE UPDATE ON `jar_release`
+BEGIN SELECT RAISE(ABORT, 'jar_release: facts are never changed'); END;
+CREATE TRIGGER `jar_release_no_delete` BEFORE DELETE ON `jar_release`
+BEGIN SELECT RAISE(ABORT, 'jar_release: facts are never taken away'); END;
+CREATE TRIGGER `label_print_no_update` BEFORE UPDATE ON `label_print`
+BEGIN SELECT RAISE(ABORT, 'label_print: facts are never changed'); END;
+CREATE TRIGGER `label_print_no_delete` BEFORE DELETE ON `label_print`
+BEGIN SELECT RAISE(ABORT, 'label_print: facts are never taken away'); END;
+CREATE TRIGGER `step_done_no_update` BEFORE UPDATE ON `step_done`
+BEGIN SELECT RAISE(ABORT, 'step_done: facts are never changed'); END;
+CREATE TRIGGER `step_done_no_delete` BEFORE DELETE ON `step_done`
+BEGIN SELECT RAISE(ABORT, 'step_done: facts are never taken away'); END;
 CREATE TRIGGER `evidence_file_no_update` BEFORE UPDATE ON `evidence_file`
 BEGIN SELECT RAISE(ABORT, 'evidence_file: facts are never changed'); END;
 CREATE TRIGGER `evidence_file_no_delete` BEFORE DELETE ON `evidence_file`
@@ -939,6 +971,14 @@ CREATE TRIGGER `reading_jar_open` BEFORE INSERT ON `reading`
 WHEN EXISTS (SELECT 1 FROM `jar_release` WHERE `jar_code` = NEW.`jar_code`)
   OR EXISTS (SELECT 1 FROM `mend` WHERE `jar_code` = NEW.`jar_code` AND `kind` = 'discard')
 BEGIN SELECT RAISE(ABORT, 'reading: the jar is closed'); END;
+CREATE TRIGGER `reading_void_jar_open` BEFORE INSERT ON `reading_void`
+WHEN EXISTS (SELECT 1 FROM `jar_release` WHERE `jar_code` = NEW.`jar_code`)
+  OR EXISTS (SELECT 1 FROM `mend` WHERE `jar_code` = NEW.`jar_code` AND `kind` = 'discard')
+BEGIN SELECT RAISE(ABORT, 'reading_void: the jar is closed'); END;
+CREATE TRIGGER `jar_waste_jar_open` BEFORE INSERT ON `jar_waste`
+WHEN EXISTS (SELECT 1 FROM `jar_release` WHERE `jar_code` = NEW.`jar_code`)
+  OR EXISTS (SELECT 1 FROM `mend` WHERE `jar_code` = NEW.`jar_code` AND `kind` = 'discard')
+BEGIN SELECT RAISE(ABORT, 'jar_waste: the jar is closed'); END;
 CREATE TRIGGER `mend_jar_open` BEFORE INSERT ON `mend`
 WHEN EXISTS (SELECT 1 FROM `jar_release` WHERE `jar_code` = NEW.`jar_code`)
   OR EXISTS (SELECT 1 FROM `mend` WHERE `jar_code` = NEW.`jar_code` AND `kind` = 'discard')
@@ -955,9 +995,40 @@ CREATE TRIGGER `jar_release_jar_open` BEFORE INSERT ON `jar_release`
 WHEN EXISTS (SELECT 1 FROM `jar_release` WHERE `jar_code` = NEW.`jar_code`)
   OR EXISTS (SELECT 1 FROM `mend` WHERE `jar_code` = NEW.`jar_code` AND `kind` = 'discard')
 BEGIN SELECT RAISE(ABORT, 'jar_release: the jar is closed'); END;
-CREATE TRIGGER `reading_void_jar_open` BEFORE INSERT ON `reading_void`
-WHEN EXISTS (SELECT 1 FROM `jar_release` JOIN `reading` USING (`jar_code`) WHERE `id` = NEW.`reading_id`)
-BEGIN SELECT RAISE(ABORT, 'reading_void: the jar is closed'); END;
+CREATE TRIGGER `reading_follows` BEFORE INSERT ON `reading`
+WHEN NEW.`fact_no` <> 1 + (SELECT coalesce(max(n), 0) FROM (
+    SELECT `fact_no` AS n FROM `reading` WHERE `jar_code` = NEW.`jar_code` UNION ALL
+    SELECT `fact_no` AS n FROM `reading_void` WHERE `jar_code` = NEW.`jar_code` UNION ALL
+    SELECT `fact_no` AS n FROM `jar_waste` WHERE `jar_code` = NEW.`jar_code` UNION ALL
+    SELECT `fact_no` AS n FROM `mend` WHERE `jar_code` = NEW.`jar_code`))
+BEGIN SELECT RAISE(ABORT, 'reading: the facts of a jar are numbered without a gap'); END;
+CREATE TRIGGER `reading_void_follows` BEFORE INSERT ON `reading_void`
+WHEN NEW.`fact_no` <> 1 + (SELECT coalesce(max(n), 0) FROM (
+    SELECT `fact_no` AS n FROM `reading` WHERE `jar_code` = NEW.`jar_code` UNION ALL
+    SELECT `fact_no` AS n FROM `reading_void` WHERE `jar_code` = NEW.`jar_code` UNION ALL
+    SELECT `fact_no` AS n FROM `jar_waste` WHERE `jar_code` = NEW.`jar_code` UNION ALL
+    SELECT `fact_no` AS n FROM `mend` WHERE `jar_code` = NEW.`jar_code`))
+BEGIN SELECT RAISE(ABORT, 'reading_void: the facts of a jar are numbered without a gap'); END;
+CREATE TRIGGER `jar_waste_follows` BEFORE INSERT ON `jar_waste`
+WHEN NEW.`fact_no` <> 1 + (SELECT coalesce(max(n), 0) FROM (
+    SELECT `fact_no` AS n FROM `reading` WHERE `jar_code` = NEW.`jar_code` UNION ALL
+    SELECT `fact_no` AS n FROM `reading_void` WHERE `jar_code` = NEW.`jar_code` UNION ALL
+    SELECT `fact_no` AS n FROM `jar_waste` WHERE `jar_code` = NEW.`jar_code` UNION ALL
+    SELECT `fact_no` AS n FROM `mend` WHERE `jar_code` = NEW.`jar_code`))
+BEGIN SELECT RAISE(ABORT, 'jar_waste: the facts of a jar are numbered without a gap'); END;
+CREATE TRIGGER `mend_follows` BEFORE INSERT ON `mend`
+WHEN NEW.`fact_no` <> 1 + (SELECT coalesce(max(n), 0) FROM (
+    SELECT `fact_no` AS n FROM `reading` WHERE `jar_code` = NEW.`jar_code` UNION ALL
+    SELECT `fact_no` AS n FROM `reading_void` WHERE `jar_code` = NEW.`jar_code` UNION ALL
+    SELECT `fact_no` AS n FROM `jar_waste` WHERE `jar_code` = NEW.`jar_code` UNION ALL
+    SELECT `fact_no` AS n FROM `mend` WHERE `jar_code` = NEW.`jar_code`))
+BEGIN SELECT RAISE(ABORT, 'mend: the facts of a jar are numbered without a gap'); END;
+CREATE TRIGGER `reservation_freed_same` BEFORE INSERT ON `reservation_freed`
+WHEN NOT EXISTS (SELECT 1 FROM `reservation` WHERE `id` = NEW.`reservation_id` AND `lot_id` = NEW.`lot_id` AND `mass_ug` = NEW.`mass_ug`)
+BEGIN SELECT RAISE(ABORT, 'reservation_freed: names the lot and mass of its reservation'); END;
+CREATE TRIGGER `reading_void_same_jar` BEFORE INSERT ON `reading_void`
+WHEN NOT EXISTS (SELECT 1 FROM `reading` WHERE `id` = NEW.`reading_id` AND `jar_code` = NEW.`jar_code`)
+BEGIN SELECT RAISE(ABORT, 'reading_void: of the same jar'); END;
 CREATE TRIGGER `hold_decision_held` BEFORE INSERT ON `hold_decision`
 WHEN NOT EXISTS (SELECT 1 FROM `jar_release` WHERE `jar_code` = NEW.`jar_code` AND `outcome` = 'held')
 BEGIN SELECT RAISE(ABORT, 'hold_decision: the jar is not held'); END;

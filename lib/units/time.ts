@@ -56,6 +56,13 @@ export function localDayIn(zone: string, at: InstantMs): LocalDay {
 /** ISO 8601 week as YYYYWW, e.g. 202648: whole numbers sort and store well. */
 export type IsoWeek = Unit<'IsoWeek'>;
 
+/** A week as it was stored or sent. Throws a Fault unless its last two digits are a week of a year. */
+export function isoWeekOf(yearAndWeek: number): IsoWeek {
+  const weekNo = yearAndWeek % 100;
+  invariant(weekNo >= 1 && weekNo <= 53, `not an ISO week (YYYYWW): ${yearAndWeek}`);
+  return wholeUnit('IsoWeek')(yearAndWeek);
+}
+
 export function isoWeek(of: LocalDay): IsoWeek {
   const thursday = new Date(dayAtMs(of));
   thursday.setUTCDate(thursday.getUTCDate() + 4 - (thursday.getUTCDay() || 7));
