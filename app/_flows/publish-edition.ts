@@ -1,8 +1,10 @@
 // From draft to edition: the gate, the freeze, the signature. What follows for open orders happens in the same transaction.
+
+import type { Reading } from '#db/connection.ts';
 import { findLatestDraft, listDrafts } from '#db/drafts.ts';
 import type { EditionHead } from '#db/editions.ts';
 import { insertEdition, insertEditionSignature } from '#db/editions.ts';
-import type { Reading } from '#db/connection.ts';
+import { readShop } from '#db/shop.ts';
 import type { Result } from '#lib/base/result.ts';
 import { accept, refuse } from '#lib/base/result.ts';
 import { editionText } from '#lib/edition/canonical.ts';
@@ -14,7 +16,6 @@ import { checkRulebook } from '#lib/rulebook/check-rulebook.ts';
 import type { Rulebook } from '#lib/rulebook/rulebook.ts';
 import type { InstantMs, LocalDay } from '#lib/units/time.ts';
 import { localDayIn } from '#lib/units/time.ts';
-import { readShop } from '#db/shop.ts';
 import { latestDraft } from './change-draft.ts';
 import { editionInForce } from './edition-in-force.ts';
 import type { Flow } from './flow.ts';
@@ -67,8 +68,17 @@ export function publishEdition(flow: Flow, order: PublishOrder): Result<EditionH
       approverAccountId: approverId,
       fromRevisionNo: draft.head.revisionNo,
     });
-    insertEditionSignature(tx, { editionHash: head.hash, accountId: approverId, meaning: `I approve edition ${head.editionNo} for sale. ${order.reason}`.trim(), atMs: flow.now });
-    record(tx, flow, { kind: 'edition-published', body: { editionNo: head.editionNo, hash: head.hash, variantsCount: order.counted.variantsCount, effectiveAtMs: head.effectiveAtMs }, editionHash: head.hash });
+    insertEditionSignature(tx, {
+      editionHash: head.hash,
+      accountId: approverId,
+      meaning: `I approve edition ${head.editionNo} for sale. ${order.reason}`.trim(),
+      atMs: flow.now,
+    });
+    record(tx, flow, {
+      kind: 'edition-published',
+      body: { editionNo: head.editionNo, hash: head.hash, variantsCount: order.counted.variantsCount, effectiveAtMs: head.effectiveAtMs },
+      editionHash: head.hash,
+    });
     rejudgeOpenOrders(tx, flow);
     return accept(head);
   });
@@ -93,16 +103,17 @@ export function askGate(tx: Reading, flow: Flow, { draft, variantsCount, lookedA
   const inForce = editionInForce(tx, flow);
   const diff = inForce ? diffRulebooks(inForce.book.rulebook, draft) : [];
   const authorIds = authorsSince(tx, inForce?.head.fromRevisionNo ?? 0);
+  const day = localDayIn(readShop(tx).zone, flow.now);
   const gate = publishGate({
     draft,
-    faultsCount: checkRulebook(draft).filter((fault) => fault.weight === 'error').length,
+    faultsCount: checkRulebook(draft, day).filter((fault) => fault.weight === 'error').length,
     diff: inForce ? diff : firstEdition(draft),
     variantsCount,
     authorIds,
     approverId: flow.actor.kind === 'staff' ? flow.actor.accountId : '',
     lookedAt,
     reason,
-    day: localDayIn(readShop(tx).zone, flow.now),
+    day,
   });
   return { gate, diff, authorIds };
 }

@@ -42,10 +42,10 @@ export default async function OfficeHome(): Promise<ReactNode> {
   );
 }
 
-function waitingRows({ draft, diff }: RulebookView, { t }: OfficeText): readonly RuledRow[] {
+function waitingRows({ draft, diff, day }: RulebookView, { t }: OfficeText): readonly RuledRow[] {
   if (!draft) return [{ id: 'none', title: t('no-rulebook'), note: t('no-rulebook-why') }];
   const notJudgedCount = pairsNotJudged(draft.book).length;
-  const faultsCount = checkRulebook(draft.book.rulebook).filter((fault) => fault.weight === 'error').length;
+  const faultsCount = checkRulebook(draft.book.rulebook, day).filter((fault) => fault.weight === 'error').length;
   const widensCount = diff.filter((line) => line.effect === 'widens').length;
   const rows: readonly (RuledRow & { readonly count: number })[] = [
     {

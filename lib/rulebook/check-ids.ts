@@ -77,8 +77,13 @@ export function* checkIds({ rulebook }: Book): Faults {
 
 /** Positions whose key stands at an earlier position too. */
 function repeated<T>(list: readonly T[], keyOf: (item: T) => string): readonly { readonly index: number; readonly key: string }[] {
-  const keys = list.map(keyOf);
-  return keys.flatMap((key, index) => (keys.indexOf(key) < index ? [{ index, key }] : []));
+  const seen = new Set<string>();
+  return list.flatMap((item, index) => {
+    const key = keyOf(item);
+    if (seen.has(key)) return [{ index, key }];
+    seen.add(key);
+    return [];
+  });
 }
 
 function* duplicateIds(path: DocumentPath, list: readonly { readonly id: string }[]): Faults {
@@ -93,10 +98,12 @@ function* duplicateCodes(list: string, entries: readonly { readonly code: string
 }
 
 function* duplicateRuleIds(rulebook: Rulebook): Faults {
-  const rules = RULE_LISTS.flatMap((list) => rulebook[list].map(({ id }, index) => ({ list, index, id })));
-  for (const rule of rules) {
-    if (rules.some((other) => other.id === rule.id && other.list !== rule.list && rules.indexOf(other) < rules.indexOf(rule))) {
-      yield fault([rule.list, rule.index, 'id'], 'duplicate-rule-id', { id: rule.id });
+  const firstList = new Map<string, string>();
+  for (const list of RULE_LISTS) {
+    for (const [index, { id }] of rulebook[list].entries()) {
+      const earlier = firstList.get(id) ?? list;
+      if (earlier !== list) yield fault([list, index, 'id'], 'duplicate-rule-id', { id });
+      firstList.set(id, earlier);
     }
   }
 }

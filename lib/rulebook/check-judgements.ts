@@ -9,11 +9,12 @@ import { fault } from './soundness-fault.ts';
 
 export function* checkJudgements(book: Book): Faults {
   const { pairJudgements, classJudgements } = book.rulebook;
+  const byClasses = byClassesOf(book);
   for (const [index, judged] of pairJudgements.entries()) {
     const path = ['pairJudgements', index];
     if (judged.firstMaterialId === judged.secondMaterialId) yield fault(path, 'pair-with-itself', { materialId: judged.firstMaterialId });
     yield* verdictFaults(path, judged);
-    yield* looserFaults(path, book, judged);
+    yield* looserFaults(path, judged, { book, naming: namings(book, byClasses, judged.firstMaterialId, judged.secondMaterialId) });
   }
   for (const [index, judged] of classJudgements.entries()) {
     const path = ['classJudgements', index];
@@ -31,9 +32,11 @@ export function* checkJudgements(book: Book): Faults {
 }
 
 function* duplicates(list: string, entries: readonly { readonly id: string; readonly key: string }[]): Faults {
-  for (const [index, { key }] of entries.entries()) {
-    const earlier = entries.slice(0, index).find((one) => one.key === key);
-    if (earlier) yield fault([list, index], 'duplicate-pair', { earlierId: earlier.id });
+  const firstId = new Map<string, string>();
+  for (const [index, { id, key }] of entries.entries()) {
+    const earlierId = firstId.get(key);
+    if (earlierId === undefined) firstId.set(key, id);
+    else yield fault([list, index], 'duplicate-pair', { earlierId });
   }
 }
 
@@ -54,17 +57,26 @@ interface Naming {
   readonly isSwapped: boolean;
 }
 
-function namings(book: Book, firstId: string, secondId: string): readonly Naming[] {
-  const has = (materialId: string, one: MaterialClass): boolean => book.materials.get(materialId)?.classes.includes(one) ?? false;
-  return book.rulebook.classJudgements.flatMap((judged) => [
-    ...(has(firstId, judged.firstClass) && has(secondId, judged.secondClass) ? [{ judged, isSwapped: false }] : []),
-    ...(has(firstId, judged.secondClass) && has(secondId, judged.firstClass) ? [{ judged, isSwapped: true }] : []),
-  ]);
+type ByClasses = ReadonlyMap<string, readonly ClassJudgement[]>;
+
+const byClassesOf = (book: Book): ByClasses =>
+  Map.groupBy(book.rulebook.classJudgements, ({ firstClass, secondClass }) => pairKey(firstClass, secondClass));
+
+function namings(book: Book, byClasses: ByClasses, firstId: string, secondId: string): readonly Naming[] {
+  const classesOf = (materialId: string): readonly MaterialClass[] => book.materials.get(materialId)?.classes ?? [];
+  return classesOf(firstId).flatMap((one) =>
+    classesOf(secondId).flatMap((other) =>
+      (byClasses.get(pairKey(one, other)) ?? []).map((judged) => ({ judged, isSwapped: judged.firstClass !== one })),
+    ),
+  );
 }
 
 /** A judgement looser than the strictest class judgement that names both must say so, with evidence. */
-function* looserFaults(path: DocumentPath, book: Book, judged: PairJudgement): Faults {
-  const naming = namings(book, judged.firstMaterialId, judged.secondMaterialId);
+function* looserFaults(
+  path: DocumentPath,
+  judged: PairJudgement,
+  { book, naming }: { readonly book: Book; readonly naming: readonly Naming[] },
+): Faults {
   const strictest = Math.min(...naming.map((one) => STRICTNESS[one.judged.verdict]));
   const broken = naming.filter((one) => STRICTNESS[one.judged.verdict] === strictest && isLooser(judged, one)).map((one) => one.judged.id);
   const overridden = judged.overridesClassJudgementId;
@@ -110,10 +122,11 @@ function isLooserLimit(own: PairLimit, byClass: PairLimit): boolean {
 /** Two base materials whose classes may never meet, and that nobody judged by themselves. */
 function* neverInBase(path: DocumentPath, book: Book, judged: ClassJudgement): Faults {
   if (judged.verdict !== 'never') return;
+  const only = new Map([[pairKey(judged.firstClass, judged.secondClass), [judged]]]);
   const ids = [...book.baseMaterialIds];
   for (const [index, firstMaterialId] of ids.entries()) {
     for (const secondMaterialId of ids.slice(index + 1)) {
-      const isNamed = namings(book, firstMaterialId, secondMaterialId).some((one) => one.judged === judged);
+      const isNamed = namings(book, only, firstMaterialId, secondMaterialId).length > 0;
       if (isNamed && !book.pairJudgements.has(pairKey(firstMaterialId, secondMaterialId))) {
         yield fault(path, 'base-class-never', { firstMaterialId, secondMaterialId });
       }

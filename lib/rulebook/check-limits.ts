@@ -3,6 +3,7 @@
 import type { DocumentPath } from '../base/document-fault.ts';
 import { WHOLE_PPM } from '../units/share.ts';
 import type { LocalDay } from '../units/time.ts';
+import type { Bands } from './base.ts';
 import type { Book } from './book.ts';
 import { substancesIn } from './held-shares.ts';
 import type { LimitRow, SubstanceLimit } from './limit.ts';
@@ -14,18 +15,12 @@ import { materialPpm, suppliesOf } from './supply.ts';
 /** Without a day every row counts as in force. */
 export function* checkLimits(book: Book, day?: LocalDay): Faults {
   for (const [index, row] of book.rulebook.limits.entries()) yield* rowFaults(['limits', index], row);
-  for (const row of rowsThatBind(book, day)) {
-    yield* baseFaults(book, row);
-    for (const [index, shade] of book.rulebook.shades.entries()) {
-      const found = { heldE18: scaled(substancesIn(book, shade.parts), WHOLE_PPM), tauPpm: undefined };
-      yield* overLimit(['shades', index, 'parts'], book, row, [found]);
-    }
-    for (const [index, active] of book.rulebook.actives.entries()) {
-      for (const [at, level] of active.levels.entries()) {
-        if (level.permitted)
-          yield* overLimit(['actives', index, 'levels', at, 'levelPpm'], book, row, waysToAdd(book, active, level.levelPpm));
-      }
-    }
+  const alone = baseHeld(book, WHOLE_PPM);
+  const atAllowance = baseHeld(book, WHOLE_PPM - book.rulebook.base.allowancePpm);
+  const offered = offersOf(book);
+  for (const binding of rowsThatBind(book, day)) {
+    yield* baseFaults(binding, alone);
+    for (const offer of offered) yield* overLimit(offer, binding, { bands: book.rulebook.house.bands, atAllowance });
   }
 }
 
@@ -59,57 +54,78 @@ function rowsThatBind({ rulebook }: Book, day: LocalDay | undefined): readonly B
   });
 }
 
-/** One way to bring an offer into a jar: substances in parts of 10^18, and the tolerance of its line where the offer has its own. */
-interface Addition {
-  readonly heldE18: ReadonlyMap<string, bigint>;
+/** Substances in parts of 10^18. */
+type HeldE18 = ReadonlyMap<string, bigint>;
+
+/** What a jar can be offered, with every way to bring it in, and the tolerance of its line where it has its own. */
+interface Offer {
+  readonly path: DocumentPath;
+  readonly ways: readonly HeldE18[];
   readonly tauPpm: number | undefined;
 }
 
-const scaled = (held: ReadonlyMap<string, bigint>, timesPpm: number): ReadonlyMap<string, bigint> =>
+const scaled = (held: ReadonlyMap<string, bigint>, timesPpm: number): HeldE18 =>
   new Map([...held].map(([id, part]) => [id, part * BigInt(timesPpm)]));
 
-function waysToAdd(book: Book, active: Active, levelPpm: number): readonly Addition[] {
+const baseHeld = (book: Book, basePpm: number): HeldE18 => scaled(substancesIn(book, book.rulebook.base.parts), basePpm);
+
+/** Shades as their powders, and every permitted level by each stock that brings it in whole ppm. */
+function offersOf(book: Book): readonly Offer[] {
+  const shades = book.rulebook.shades.map(
+    (shade, index): Offer => ({
+      path: ['shades', index, 'parts'],
+      ways: [scaled(substancesIn(book, shade.parts), WHOLE_PPM)],
+      tauPpm: undefined,
+    }),
+  );
+  const levels = book.rulebook.actives.flatMap((active, index) =>
+    active.levels.flatMap((level, at): Offer[] => {
+      const path = ['actives', index, 'levels', at, 'levelPpm'];
+      return level.permitted ? [{ path, ways: waysToAdd(book, active, level.levelPpm), tauPpm: active.tauPpm }] : [];
+    }),
+  );
+  return [...shades, ...levels];
+}
+
+function waysToAdd(book: Book, active: Active, levelPpm: number): readonly HeldE18[] {
   const wanted = materialPpm(active, levelPpm);
   const supplies = wanted === null ? [] : suppliesOf(book, active.materialId, wanted);
-  return supplies.map(({ stock, suppliedPpm }) => ({
-    heldE18: scaled(substancesIn(book, stock.parts), suppliedPpm),
-    tauPpm: active.tauPpm,
-  }));
+  return supplies.map(({ stock, suppliedPpm }) => scaled(substancesIn(book, stock.parts), suppliedPpm));
 }
 
 /** Σ part × factor as the limit expresses it, in parts of 10^24. */
-const expressed = (row: SubstanceLimit, heldE18: ReadonlyMap<string, bigint>): bigint =>
+const expressed = (row: SubstanceLimit, heldE18: HeldE18): bigint =>
   row.substances.reduce((sum, { substanceId, factorPpm }) => sum + (heldE18.get(substanceId) ?? 0n) * BigInt(factorPpm), 0n);
-
-const baseHeld = (book: Book, sharePpm: number): ReadonlyMap<string, bigint> =>
-  scaled(substancesIn(book, book.rulebook.base.parts), sharePpm);
 
 /** In 10^30: the limit, and anything compared with it. */
 const limitE30 = (row: SubstanceLimit): bigint => BigInt(row.maxPpm) * 10n ** 24n;
 const toPpm = (e30: bigint): number => Number(e30 / 10n ** 18n) / 1_000_000;
 
-/** An offer with its tolerance beside the base at full allowance. It is at fault only when every way to add it breaks the limit. */
-function* overLimit(path: DocumentPath, book: Book, binding: BindingRow, ways: readonly Addition[]): Faults {
+/** What stands beside an offer: the base at full allowance, and the tolerances of the house. */
+interface Beside {
+  readonly bands: Bands;
+  readonly atAllowance: HeldE18;
+}
+
+/** An offer with its tolerance. It is at fault only when every way to add it breaks the limit. */
+function* overLimit({ path, ways, tauPpm }: Offer, binding: BindingRow, { bands, atAllowance }: Beside): Faults {
   const { row } = binding;
-  const base = expressed(row, baseHeld(book, WHOLE_PPM - book.rulebook.base.allowancePpm)) * BigInt(WHOLE_PPM);
-  const found = ways.map((way) => {
-    const brought = expressed(row, way.heldE18);
-    return { brought, total: brought * BigInt(WHOLE_PPM + tauAt(book, row, brought, way.tauPpm)) + base };
-  });
-  if (found.length === 0 || found.some(({ brought, total }) => brought === 0n || total <= limitE30(row))) return;
-  const leastPpm = Math.min(...found.map(({ total }) => toPpm(total)));
-  yield breach(path, binding, { foundPpm: leastPpm, now: 'over-legal-limit', later: 'over-coming-limit' });
+  const brought = ways.map((way) => expressed(row, way));
+  if (brought.length === 0 || brought.includes(0n)) return;
+  const base = expressed(row, atAllowance) * BigInt(WHOLE_PPM);
+  const totals = brought.map((part) => part * BigInt(WHOLE_PPM + (tauPpm ?? tauAt(bands, row, part))) + base);
+  if (totals.some((total) => total <= limitE30(row))) return;
+  yield breach(path, binding, { foundPpm: Math.min(...totals.map(toPpm)), now: 'over-legal-limit', later: 'over-coming-limit' });
 }
 
-/** The offer's own tolerance; else the narrow one where the limit lies near what it brings, else the usual one. */
-function tauAt(book: Book, row: SubstanceLimit, brought: bigint, own: number | undefined): number {
-  const { bands } = book.rulebook.house;
+/** The narrow tolerance where the limit lies near what is brought, else the usual one. */
+function tauAt(bands: Bands, row: SubstanceLimit, brought: bigint): number {
   const isNear = brought * BigInt(WHOLE_PPM + bands.nearLimitPpm) >= limitE30(row);
-  return own ?? (isNear ? bands.nearLimitTauPpm : bands.usualPpm);
+  return isNear ? bands.nearLimitTauPpm : bands.usualPpm;
 }
 
-function* baseFaults(book: Book, binding: BindingRow): Faults {
-  const found = expressed(binding.row, baseHeld(book, WHOLE_PPM)) * BigInt(WHOLE_PPM);
+function* baseFaults(binding: BindingRow, alone: HeldE18): Faults {
+  const found = expressed(binding.row, alone) * BigInt(WHOLE_PPM);
   if (found > limitE30(binding.row)) {
     yield breach(['base', 'parts'], binding, { foundPpm: toPpm(found), now: 'base-over-limit', later: 'base-over-coming-limit' });
   }

@@ -27,6 +27,7 @@ const WARNINGS: ReadonlySet<SoundnessCode> = new Set([
   'override-idle',
   'rule-idle',
   'no-limit-row',
+  'responsible-person-blank',
   'colourant-not-listed',
   'concern-never-wished',
   'caution-idle',

@@ -25,7 +25,7 @@ export default async function PublishPage(): Promise<ReactNode> {
   const asked = readPublish(flow);
   const { t } = officeText();
   const impact = asked?.inForceDocument ? await impactOfDraft(asked) : null;
-  const faults = view.draft ? checkRulebook(view.draft.book.rulebook) : [];
+  const faults = view.draft ? checkRulebook(view.draft.book.rulebook, view.day) : [];
   const nextNo = (view.inForce?.head.editionNo ?? 0) + 1;
   return (
     <OfficePage view={view} place="publish" title={t('publish-title')}>

@@ -182,3 +182,24 @@ describe('words', () => {
     expect(said.filter((message) => /undefined|NaN|Infinity|\[object/.test(message))).toEqual([]);
   });
 });
+
+describe('weight', () => {
+  const weightsOf = (book: Rulebook): readonly string[] => checkRulebook(book, TEST_DAY).map((found) => found.weight);
+
+  test('what breaks a limit forbids publishing; what a limit to come will break is pointed out', () => {
+    const over = bend(aRulebook(), ['limits', 0, 'maxPpm'], 8999);
+    expect(weightsOf(over)).toEqual(['error']);
+    expect(weightsOf(bend(over, ['limits', 0, 'fromDay'], '2026-11-26'))).toEqual(['warning']);
+    expect(weightsOf(bend(over, ['limits', 0, 'fromDay'], '2026-11-25'))).toEqual(['error']);
+  });
+
+  test('a market that nobody answers for is left out of an edition, so it forbids nothing', () => {
+    expect(weightsOf(bend(aRulebook(), ['markets', 0, 'responsiblePerson', 'name'], ''))).toEqual(['warning']);
+  });
+
+  test('without a day a limit that is over still counts', () => {
+    const over = bend(bend(aRulebook(), ['limits', 0, 'maxPpm'], 8999), ['limits', 0, 'untilDay'], '2020-01-01');
+    expect(checkRulebook(over, TEST_DAY)).toEqual([]);
+    expect(checkRulebook(over).map((found) => found.code)).toEqual(['base-over-limit']);
+  });
+});
