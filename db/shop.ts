@@ -1,7 +1,10 @@
 // The shop's own row and its incarnations.
 import { desc } from 'drizzle-orm';
 import { invariant } from '#lib/base/invariant.ts';
+import type { InstantMs } from '#lib/units/time.ts';
+import { isoWeek, localDayIn } from '#lib/units/time.ts';
 import type { Reading, Writing } from './connection.ts';
+import type { Stamp } from './ledger.ts';
 import type { Row } from './query.ts';
 import { inserting, prepared } from './query.ts';
 import { incarnation, shop } from './schema-shop.ts';
@@ -36,4 +39,10 @@ export const findIncarnation = (tx: Reading): Incarnation | undefined => latest(
 /** A new life after a restore. */
 export function beginIncarnation(tx: Writing, begun: Omit<Incarnation, 'incarnationNo'>): void {
   insertIncarnation(tx, { ...begun, incarnationNo: (findIncarnation(tx)?.incarnationNo ?? 0) + 1 });
+}
+
+/** An instant with the shop's local day and week. */
+export function stampIn(tx: Reading, atMs: InstantMs): Stamp {
+  const day = localDayIn(readShop(tx).zone, atMs);
+  return { atMs, localDay: day, isoWeek: isoWeek(day) };
 }
