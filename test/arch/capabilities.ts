@@ -93,7 +93,7 @@ export const strayDrivers = (house: House): Finding[] =>
 
 /** Capitals, or a text that is nothing but a lower-case statement; "Select a shade from the list" is neither. */
 const statement =
-  /\b(SELECT\b[\s\S]*\bFROM|INSERT( OR \w+)? INTO|UPDATE \w+ SET|DELETE FROM|(CREATE|DROP|ALTER)( \w+)? (TABLE|INDEX|TRIGGER|VIEW)|PRAGMA \w|BEGIN (IMMEDIATE|EXCLUSIVE))\b|^\s*(select\b[\s\S]*\bfrom|insert into|update \w+ set|delete from|pragma \w|begin (immediate|exclusive))\b/;
+  /\b(SELECT\b[\s\S]*\bFROM|INSERT( OR \w+)? INTO|UPDATE \w+ SET|DELETE FROM|(CREATE|DROP|ALTER)( \w+)? (TABLE|INDEX|TRIGGER|VIEW)|PRAGMA \w+|BEGIN (IMMEDIATE|EXCLUSIVE))\b|^\s*(select\b[\s\S]*\bfrom|insert into|update \w+ set|delete from|pragma \w+|begin (immediate|exclusive))\b/;
 
 export const straySql = (house: House): Finding[] =>
   lookAt(

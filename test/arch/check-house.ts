@@ -6,7 +6,7 @@ import { readHouse } from './house.ts';
 import { climbing, homeless, lost, mintedAbroad, unlisted } from './layers.ts';
 import { badNames, barrels } from './names.ts';
 import { asyncInPure, caughtInPure, classesInPure, hostSettings, metaInPure, moduleState, strangeGlobals } from './purity.ts';
-import { frozenPages, heavyKiosk, leaks } from './reach.ts';
+import { frozenPages, heavyKiosk, leaks, strayClients } from './reach.ts';
 import { longFiles, longFunctions, manyParameters, staleLeave } from './sizes.ts';
 import { silentOpenings, softDefaults } from './switches.ts';
 import { rawMarkup, serverActions, styleAttributes } from './web.ts';
@@ -19,6 +19,7 @@ export const rules = {
   'climbing import': climbing,
   'unit made abroad': mintedAbroad,
   'browser leak': leaks,
+  'stray client': strayClients,
   'heavy kiosk': heavyKiosk,
   'frozen page': frozenPages,
   cycle: cycles,

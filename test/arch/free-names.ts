@@ -44,7 +44,14 @@ function isUse(node: ts.Identifier): boolean {
   if (ts.isQualifiedName(parent)) return parent.left === node;
   if (ts.isPropertyAccessExpression(parent)) return parent.expression === node;
   if (ts.isBindingElement(parent) || ts.isImportSpecifier(parent)) return parent.propertyName !== node;
-  if (ts.isExportSpecifier(parent) || ts.isMetaProperty(parent) || ts.isJsxAttribute(parent) || ts.isImportAttribute(parent)) return false;
+  if (
+    ts.isExportSpecifier(parent) ||
+    ts.isNamespaceExport(parent) ||
+    ts.isMetaProperty(parent) ||
+    ts.isJsxAttribute(parent) ||
+    ts.isImportAttribute(parent)
+  )
+    return false;
   if (ts.isLabeledStatement(parent) || ts.isBreakOrContinueStatement(parent) || ts.isNamedTupleMember(parent)) return false;
   if (ts.isTypeReferenceNode(parent) && ts.isConstTypeReference(parent)) return false;
   const labelled =

@@ -8,15 +8,12 @@ import { findingAt, lookAt } from './house.ts';
 const isLib = (path: string): boolean => path.startsWith('lib/');
 const isPure = (path: string): boolean => isLib(path) || path.startsWith('app/_flows/');
 
-const values = new Set(
+const language = new Set(
   `undefined NaN Infinity Math Number BigInt String Boolean Symbol Object Array Map Set WeakMap JSON Date Intl RegExp Iterator
   ArrayBuffer DataView Int8Array Uint8Array Int16Array Uint16Array Int32Array Uint32Array Float64Array BigInt64Array BigUint64Array
-  TextEncoder TextDecoder structuredClone encodeURIComponent decodeURIComponent`.split(/\s+/),
-);
-
-const types = new Set(
-  `Record Readonly Partial Required Pick Omit Exclude Extract NonNullable ReturnType Parameters NoInfer Uppercase Lowercase Capitalize Uncapitalize
-  ReadonlyArray ReadonlyMap ReadonlySet Iterable Iterator IterableIterator Generator ArrayLike ArrayBufferLike RegExpExecArray RegExpMatchArray`.split(
+  TextEncoder TextDecoder structuredClone encodeURIComponent decodeURIComponent
+  Record Readonly Partial Required Pick Omit Exclude Extract NonNullable ReturnType Parameters NoInfer Uppercase Lowercase Capitalize Uncapitalize
+  ReadonlyArray ReadonlyMap ReadonlySet Iterable IterableIterator Generator ArrayLike ArrayBufferLike RegExpExecArray RegExpMatchArray`.split(
     /\s+/,
   ),
 );
@@ -27,16 +24,12 @@ export const strangeGlobals = (house: House): Finding[] =>
     .filter(([path]) => isPure(path))
     .flatMap(([path, source]) =>
       freeNames(source)
-        .filter(
-          ({ name, isType }) => !(values.has(name) || (isType && types.has(name)) || (name === 'Error' && path.startsWith('lib/base/'))),
-        )
+        .filter(({ name }) => !language.has(name) && !(name === 'Error' && path.startsWith('lib/base/')))
         .map(({ node, name }) => findingAt(node, `"${name}" is not among the names that pure code may take from the language`)),
     );
 
 export const metaInPure: (house: House) => Finding[] = (house) =>
-  lookAt(house, isPure, (node) =>
-    ts.isMetaProperty(node) && node.keywordToken === ts.SyntaxKind.ImportKeyword ? 'import.meta tells where the code runs' : undefined,
-  );
+  lookAt(house, isPure, (node) => (ts.isMetaProperty(node) ? 'import.meta tells where the code runs' : undefined));
 
 /** A unit of work is a plain synchronous function. (The name Promise is refused with the other globals.) */
 export const asyncInPure = (house: House): Finding[] =>
@@ -64,18 +57,18 @@ export const moduleState = (house: House): Finding[] =>
 
 function isEmptyContainer(value: ts.Expression): boolean {
   if (ts.isNewExpression(value))
-    return /^(Map|Set|WeakMap|WeakSet|Array)$/.test(value.expression.getText()) && (value.arguments ?? []).length === 0;
+    return /^(Map|Set|WeakMap|Array)$/.test(value.expression.getText()) && (value.arguments ?? []).length === 0;
   return (
     (ts.isArrayLiteralExpression(value) && value.elements.length === 0) ||
     (ts.isObjectLiteralExpression(value) && value.properties.length === 0)
   );
 }
 
-/** Functions over readonly objects do; the one kind of class is the fault that base throws. */
+/** Functions over readonly objects do; the one class is the fault that base throws (elsewhere the name Error itself is refused). */
 export const classesInPure = (house: House): Finding[] =>
-  lookAt(house, isPure, (node, path) => {
+  lookAt(house, isPure, (node) => {
     if (!ts.isClassLike(node)) return undefined;
-    const isFault = path.startsWith('lib/base/') && node.heritageClauses?.[0]?.types[0]?.expression.getText() === 'Error';
+    const isFault = node.heritageClauses?.[0]?.types[0]?.expression.getText() === 'Error';
     return isFault ? undefined : 'a class: use functions over readonly objects';
   });
 

@@ -22,7 +22,7 @@ function* reached(house: House, start: string): Generator<{ readonly step: Impor
 
 /** Browser code that reaches the database, a flow, the server or the engine by way of a file that is no browser file itself. */
 export function leaks(house: House): Finding[] {
-  const starts = [...house.sources].filter(([path, source]) => isBrowserRoom(roomOf(path, source)) || hasDirective(source, 'use client'));
+  const starts = [...house.sources].filter(([path, source]) => isBrowserRoom(roomOf(path, source)));
   return starts.flatMap(([start]) => {
     for (const { step, trail } of reached(house, start)) {
       const direct = isBrowserRoom(roomOf(step.from, house.sources.get(step.from)));
@@ -40,6 +40,12 @@ function forbiddenInBrowser(house: House, { target }: Import): string | undefine
   const room = roomOf(target.path, house.sources.get(target.path))?.name ?? 'a file without a room';
   return isCovered(useClient.rooms[room], target.path, true) ? undefined : room;
 }
+
+/** Browser code in a room of the server: the directive would open a door that no row of the table knows. */
+export const strayClients = (house: House): Finding[] =>
+  [...house.sources]
+    .filter(([path, source]) => hasDirective(source, 'use client') && !isBrowserRoom(roomOf(path, source)))
+    .map(([path]) => ({ path, line: 1, says: "'use client' outside the screens, _client and _ui" }));
 
 /** The kiosk loads on a shop's network with a customer waiting: no query library in any of its chains. */
 export function heavyKiosk(house: House): Finding[] {

@@ -17,6 +17,9 @@ export const crimes: readonly Planted[] = [
   planted('room', 'a folder below db', { 'db/queries/jars.ts': 'export const x = 1;\n' }),
   planted('room', 'a handler that is not called route', { 'app/api/orders/handler.ts': 'export const x = 1;\n' }),
   planted('room', 'an unknown kind of test', { 'test/misfit/x.test.ts': 'export const x = 1;\n' }),
+  ...['src/a.ts', 'tools/a.ts', 'vitest.config.ts', 'notes.md', 'docs/a.md'].map((path) =>
+    planted('room', `${path} at the top`, { [path]: 'export const x = 1;\n' }),
+  ),
   planted('import', 'lib importing db', { 'lib/units/x.ts': said("import { open } from '#db/open.ts';\nexport const x = open;"), ...open }),
   planted('import', 'lib importing a type of app', {
     'lib/review/x.ts': said("import type { A } from '#app/_flows/a.ts';\nexport type X = A;"),
@@ -129,6 +132,27 @@ export const crimes: readonly Planted[] = [
     'app/office/x-form.tsx': "'use client';\nimport { diff } from '#lib/edition/diff.ts';\nexport const x = diff;\n",
     'lib/edition/diff.ts': said('export const diff = 1;'),
   }),
+  ...['lib/answers/person.ts', 'lib/colour/mixing.ts', 'lib/rulebook/material.ts'].map((path) =>
+    planted('import', `browser code importing ${path}`, {
+      'app/_client/x.ts': `import { a } from '#${path}';\nexport const x = a;\n`,
+      [path]: said('export const a = 1;'),
+    }),
+  ),
+  planted('import', 'an old form of import', { 'app/_flows/x.ts': "import x = require('drizzle-orm');\nexport const y = x;\n" }),
+  planted('import', 'an old form of import, of types', {
+    'app/api/a/route.ts': "import type x = require('better-sqlite3');\nexport type Y = x;\n",
+  }),
+  planted('import', 'a passed-on type', {
+    'app/_flows/x.ts': "export type { A } from '#lib/contracts/a.ts';\nexport const x = 1;\n",
+    'lib/contracts/a.ts': said('export type A = 1;'),
+  }),
+  ...['require.resolve', 'import.meta.resolve'].map((load) =>
+    planted('import', `an address found by ${load}`, { 'app/_server/x.ts': `export const x = ${load}('drizzle-orm');\n` }),
+  ),
+  planted('import', 'a worker started in a room that may not know it', {
+    'app/bench/page.tsx': "export const x = new URL('#db/open.ts', import.meta.url);\n",
+    ...open,
+  }),
   planted('import', 'an unlisted package', { 'app/office/page.tsx': "import { chart } from 'some-charts';\nexport const x = chart;\n" }),
   planted('import', 'production importing test code', {
     'app/_cli/demo.ts': "import { shop } from '#test/support/shop.ts';\nexport const x = shop;\n",
@@ -139,6 +163,10 @@ export const crimes: readonly Planted[] = [
     'test/flow/b.ts': 'export const b = 1;\n',
   }),
   planted('lost import', 'a computed import', { 'app/_server/load.ts': 'export const load = (name: string) => import(name);\n' }),
+  planted('lost import', 'the address of a launcher that is not there', {
+    'test/support/x.ts': "export const x = new URL('../../app/_server/ready.mjs', import.meta.url);\n",
+  }),
+  planted('lost import', 'an import type whose target is no text', { 'app/_server/x.ts': 'export type X = import(number).Y;\n' }),
   planted('lost import', 'an import without its ending', {
     'lib/units/x.ts': said("import { whole } from './share';\nexport const x = whole;"),
     ...share,
@@ -197,6 +225,14 @@ export const nearMisses: readonly Planted[] = [
     'app/_server/clock.ts': 'export const readClock = 1;\n',
     'app/_cli/demo.ts': 'export const demo = 1;\n',
   }),
+  planted('import', 'types passed on where types may be taken', {
+    'app/_client/x.ts': "export type { A } from '#lib/contracts/a.ts';\nexport const x = 1;\n",
+    'lib/contracts/a.ts': said('export type A = 1;'),
+  }),
+  planted('import', 'an address of something that is no source', {
+    'app/_server/x.ts':
+      "export const x = [new URL('./page.html', import.meta.url), new URL('/kiosk.ts', 'http://localhost'), new Map([['./a.ts', 1]])];\n",
+  }),
   planted('import', 'the worker using the engine', {
     'app/_server/worker.ts': "import { judge } from '#lib/verdict/judge.ts';\nexport const x = judge;\n",
     ...verdict,
@@ -213,6 +249,10 @@ export const nearMisses: readonly Planted[] = [
   planted('climbing import', 'the address of a file that a test starts', {
     'test/e2e/a.ts': "export const x = new URL('../../app/_server/serve.ts', import.meta.url);\n",
     'app/_server/serve.ts': 'export const x = 1;\n',
+  }),
+  planted('unit made abroad', 'a unit made at home', {
+    'lib/units/x.ts': said("import { wholeUnit } from './unit.ts';\nexport const inkUl = wholeUnit('InkUl');"),
+    'lib/units/unit.ts': said('export const wholeUnit = (name: string) => name;'),
   }),
   planted('unit made abroad', 'the type of a unit, elsewhere', {
     'lib/label/x.ts': said("import type { Unit } from '../units/unit.ts';\nexport type X = Unit;"),

@@ -23,6 +23,9 @@ const strange = [
 
 export const crimes: readonly Planted[] = [
   ...strange.map((name) => planted('global', `lib using ${name}`, lib(`export const x = () => ${name};`))),
+  planted('global', 'base using fetch', on('lib/base/x.ts', said('export const x = () => fetch;'))),
+  planted('global', 'a global as the head of a type', lib('export type X = NodeJS.Timeout;')),
+  planted('global', 'a global as a default in a pattern', lib('export const x = ({ y = fetch }: { y?: unknown }) => y;')),
   planted('global', 'lib promising', lib('export const x = (y: Promise<number>) => y;')),
   planted('global', 'a flow writing to the console', flow("export const x = () => console.log('x');")),
   planted('global', 'a global in a shorthand', lib('export const x = () => ({ fetch });')),
@@ -30,6 +33,7 @@ export const crimes: readonly Planted[] = [
   planted('async', 'an async function in lib', lib('export async function x() {\n  return 1;\n}')),
   planted('async', 'an async arrow in a flow', flow('export const x = async () => 1;')),
   planted('async', 'await at the top', flow('export const x = await 1;')),
+  planted('async', 'a loop that waits', flow('for await (const x of [1]) void x;')),
   planted(
     'catch',
     'a flow that catches to go on',
@@ -39,14 +43,25 @@ export const crimes: readonly Planted[] = [
   planted('state', 'an exported let', flow('export let x = 0;')),
   planted('state', 'a map to be filled', lib('const seen = new Map<string, number>();\nexport const y = () => seen.set("a", 1);')),
   planted('state', 'a list to be filled', lib('const seen: string[] = [];\nexport const y = () => seen.push("a");')),
+  ...['new Set<string>()', 'new WeakMap<object, number>()', 'new Array<number>()', '{}', '[]'].map((made) =>
+    planted('state', `${made} at the top`, lib(`const kept = ${made};\nexport const y = () => kept;`)),
+  ),
+  planted(
+    'state',
+    'a map of readonly lists to be filled',
+    lib('const kept: Map<string, readonly string[]> = new Map();\nexport const y = () => kept;'),
+  ),
   planted('class', 'a class in a noun', lib('export class Label {}')),
   planted('class', 'a class in base that is no fault', on('lib/base/x.ts', said('export class Bag extends Map {}'))),
-  planted('host setting', 'the hour of the machine', lib('export const x = (at: Date) => at.getHours();')),
+  ...`getFullYear getMonth getDate getDay getHours getMinutes getSeconds getTimezoneOffset setHours toDateString toTimeString toLocaleString toLocaleDateString
+    toLocaleTimeString toLocaleLowerCase toLocaleUpperCase`
+    .split(/\s+/)
+    .map((method) => planted('host setting', method, lib(`export const x = (at: any) => at.${method}();`))),
   planted('host setting', 'a date in the zone of the machine', lib('export const x = () => new Date(2026, 10, 25);')),
-  planted('host setting', 'the language of the machine', lib('export const x = (n: number) => n.toLocaleString();')),
+
   planted('host setting', 'an order that depends on the machine', lib("export const x = (a: string) => a.localeCompare('b', 'en');")),
   planted('host setting', 'Intl without a language', lib('export const x = () => new Intl.NumberFormat();')),
-  ...['Date.now()', 'new Date()', 'Date()', '[Date]'].map((code) =>
+  ...['Date.now()', 'new Date()', 'Date()', '[Date]', 'new Map(Date)', 'undefined ?? Date'].map((code) =>
     planted('clock', `lib reading ${code}`, lib(`export const x = () => ${code};`)),
   ),
   planted('clock', 'a flow reading the clock', flow('export const x = () => new Date().getTime();')),
@@ -55,13 +70,22 @@ export const crimes: readonly Planted[] = [
   planted('clock', 'another file of the server reading the clock', on('app/_server/services.ts', 'export const x = () => Date.now();')),
   planted('clock', 'the clock by another name', on('app/_server/services.ts', 'const { now } = Date;\nexport const x = now;')),
   planted('clock', 'the performance clock', on('app/_ui/x.tsx', 'export const x = () => performance.now();')),
-  planted('clock', 'the clock of the process', on('app/_cli/x.ts', 'export const x = () => process.hrtime();')),
+  ...['process.hrtime()', 'process.uptime()', 'Temporal.Now.instant()'].map((read) =>
+    planted('clock', read, on('app/_cli/x.ts', `export const x = () => ${read};`)),
+  ),
   planted(
     'sql capability',
     'a migration with a default of now',
     on('db/migrations/0000_a.sql', 'CREATE TABLE a (at INTEGER DEFAULT (unixepoch())) STRICT;'),
   ),
-  planted('sql capability', 'a query that reads the clock', on('db/jars.ts', 'export const x = "SELECT CURRENT_TIMESTAMP";')),
+  ...['CURRENT_TIMESTAMP', 'CURRENT_DATE', 'CURRENT_TIME', "datetime('now')", 'random()'].map((read) =>
+    planted('sql capability', `a query with ${read}`, on('db/jars.ts', `export const x = "SELECT ${read}";`)),
+  ),
+  planted(
+    'sql capability',
+    'a migration that throws dice',
+    on('db/migrations/0000_a.sql', 'CREATE TABLE a (id BLOB DEFAULT (randomblob(16))) STRICT;'),
+  ),
   planted(
     'sql capability',
     'a query that throws dice',
@@ -73,16 +97,41 @@ export const crimes: readonly Planted[] = [
     'dice by another name',
     on('app/bench/x-screen.tsx', "'use client';\nconst { random } = Math;\nexport const x = random;"),
   ),
-  planted('dice', 'db making ids', on('db/jars.ts', 'export const x = (c: { randomUUID(): string }) => c.randomUUID();')),
+  ...`randomUUID randomUUIDv7 randomBytes randomInt randomFill randomFillSync getRandomValues webcrypto generateKey generateKeySync generateKeyPair generateKeyPairSync`
+    .split(/\s+/)
+    .map((name) => planted('dice', `db with ${name}`, on('db/jars.ts', `export const x = (c: any) => c.${name};`))),
   planted('environment', 'a screen reading the environment', on('app/office/page.tsx', 'export const x = process.env.A;')),
   planted('environment', 'db reading the environment', on('db/open.ts', 'export const x = process.env.JARWRIGHT_DATA;')),
+  planted('environment', 'a screen asking for its process', on('app/office/page.tsx', 'export const x = process.pid;')),
   planted('environment', 'the environment by another name', on('db/open.ts', 'const { env } = process;\nexport const x = env;')),
   planted(
     'driver',
     'a second place that opens a database',
     on('db/jars.ts', "import Database from 'better-sqlite3';\nexport const x = () => new Database('a');"),
   ),
-  planted('sql', 'SQL in a flow', flow("export const x = 'SELECT id FROM jar';")),
+  ...[
+    'SELECT id FROM jar',
+    'INSERT INTO jar VALUES (1)',
+    'INSERT OR IGNORE INTO jar VALUES (1)',
+    'UPDATE jar SET x = 1',
+    'DELETE FROM jar',
+    'CREATE TABLE jar (id)',
+    'CREATE UNIQUE INDEX a ON jar (id)',
+    'DROP TRIGGER a',
+    'ALTER TABLE jar ADD x',
+    'CREATE VIEW a AS SELECT 1',
+    'PRAGMA user_version',
+    'BEGIN IMMEDIATE',
+    'BEGIN EXCLUSIVE',
+    'insert into jar values (1)',
+    'update jar set x = 1',
+    'delete from jar',
+    'pragma user_version',
+    'begin immediate',
+    'begin exclusive',
+    '  select id\\n from jar',
+  ].map((statement) => planted('sql', `${statement} in a flow`, flow(`export const x = '${statement}';`))),
+  planted('sql', 'SQL behind a hole of a template', flow(`export const x = (a: string) => \`\${a} DELETE FROM jar\`;`)),
   planted(
     'sql',
     'SQL in a template in a handler',
@@ -107,14 +156,34 @@ export const nearMisses: readonly Planted[] = [
     'names of the language',
     lib('export const x = (ids: ReadonlySet<string>): readonly string[] => Object.keys(Array.from(ids));'),
   ),
+  planted('global', 'names declared in every way there is', {
+    ...lib(
+      `import type * as console from '../base/a.ts';
+import type { a as fetch } from '../base/a.ts';
+export function Buffer<window>(process: window) {
+  const { b: self } = { b: process };
+  name: for (;;) break name;
+  return [self, Buffer, function Atomics() { return Atomics; }];
+}
+export interface Event { location: Event; close(): void }
+export type Worker = Worker[] | console.A | Event | typeof fetch;`,
+    ),
+    'lib/base/a.ts': said('export type A = 1;\nexport const a = 1;'),
+  }),
   planted('global', 'a label, a tuple and a constant', lib("export type T = [fetch: number];\nexport const x = ['a'] as const;")),
   planted('global', 'the console of a command', on('app/_cli/verify.ts', "export const x = () => console.log('x');")),
   planted('import.meta', 'the server asking where it runs', on('app/_server/x.ts', 'export const x = () => import.meta.url;')),
+  planted('async', 'a loop that does not wait', flow('export function x(y: readonly number[]) {\n  for (const z of y) void z;\n}')),
   planted('async', 'an async server', on('app/_server/x.ts', 'export async function x() {\n  await 1;\n}')),
   planted(
     'catch',
     'try with finally',
     flow('export function x(y: () => number, z: () => void) {\n  try {\n    return y();\n  } finally {\n    z();\n  }\n}'),
+  ),
+  planted(
+    'state',
+    'things at the top that hold no state',
+    lib('const text = new TextEncoder();\nconst one = { a: 1 };\nexport const x = [text, one];'),
   ),
   planted(
     'state',
@@ -140,6 +209,8 @@ export const nearMisses: readonly Planted[] = [
     'app/_server/clock.ts': 'export const now = () => Date.now();\n',
     'app/_server/ready.mjs': 'export const now = () => Date.now();\n',
     'test/bench/a.ts': 'export const now = () => performance.now();\n',
+    'test/support/b.ts':
+      "import Database from 'better-sqlite3';\nexport const x = () => [Date.now(), Math.random(), process.env.A, new Database('a').prepare('SELECT id FROM jar')];\n",
   }),
   planted(
     'sql capability',
@@ -154,6 +225,7 @@ export const nearMisses: readonly Planted[] = [
   planted('environment', 'the server reads its settings; db its process number', {
     'app/_server/settings.ts': 'export const x = process.env.JARWRIGHT_DATA;\n',
     'db/lock.ts': 'export const x = process.pid;\n',
+    'db/driver-guard.ts': 'export const x = process.versions;\n',
     'app/office/page.tsx': 'export const x = (process: { env: string }) => process.env;\n',
   }),
   planted('driver', 'open and lock, and a type elsewhere', {

@@ -31,6 +31,17 @@ export const crimes: readonly Planted[] = [
     'app/kiosk/words.ts': "import { a } from '#lib/contracts/a.ts';\nexport const y = a;\n",
     'lib/contracts/a.ts': said("import { z } from 'zod';\nexport const a = z;"),
   }),
+  planted('browser leak', 'browser code reaching a package of the server', {
+    'app/kiosk/start-screen.tsx': "'use client';\nimport { y } from './words.ts';\nexport const x = y;\n",
+    'app/kiosk/words.ts': "import { cookies } from 'next/headers';\nexport const y = cookies;\n",
+  }),
+  ...['app/_server/x.ts', 'app/_flows/x.ts', 'app/api/a/route.ts', 'lib/label/x.ts', 'db/x.ts'].map((path) =>
+    planted('stray client', `the directive in ${path}`, {
+      [path]: path.startsWith('lib/')
+        ? "// Decides one thing.\n'use client';\nexport const x = 1;\n"
+        : "'use client';\nexport const x = 1;\n",
+    }),
+  ),
   planted('heavy kiosk', 'the kiosk importing the query library', {
     'app/kiosk/start-screen.tsx': "'use client';\nimport { useQuery } from '@tanstack/react-query';\nexport const x = useQuery;\n",
   }),
@@ -59,12 +70,19 @@ export const crimes: readonly Planted[] = [
     'lib/law/all.ts': said("export * from './a.ts';\nexport const b = 1;"),
     'lib/law/a.ts': said('export const a = 1;'),
   }),
+  planted('barrel', 'a star under a name', {
+    'lib/law/all.ts': said("export * as a from './a.ts';\nexport const b = 1;"),
+    'lib/law/a.ts': said('export const a = 1;'),
+  }),
   planted('barrel', 'an index file', { 'lib/law/index.ts': said('export const a = 1;') }),
-  planted('name', 'a file of Next by its name', { 'app/proxy.ts': 'export const x = 1;\n' }),
-  planted('name', 'instrumentation', { 'app/instrumentation.ts': 'export const x = 1;\n' }),
-  planted('name', 'a folder called src', { 'lib/law/src/a.ts': said('export const a = 1;') }),
-  planted('name', 'a file called utils', { 'app/_server/utils.ts': 'export const a = 1;\n' }),
-  planted('name', 'a file called helpers', { 'test/support/helpers.ts': 'export const a = 1;\n' }),
+  planted('barrel', 'an index file with markup', { 'app/_ui/index.tsx': 'export const a = 1;\n' }),
+  ...['proxy.ts', 'middleware.ts', 'instrumentation.ts', 'instrumentation-client.ts', 'proxy.tsx'].map((name) =>
+    planted('name', `a file that Next runs by its name: ${name}`, { [`app/${name}`]: 'export const x = 1;\n' }),
+  ),
+  ...['src', 'util', 'utils', 'helper', 'helpers', 'misc', 'common', 'shared', 'stuff'].flatMap((name) => [
+    planted('name', `a folder called ${name}`, { [`lib/law/${name}/a.ts`]: said('export const a = 1;') }),
+    planted('name', `a file called ${name}`, { [`db/${name}.ts`]: 'export const a = 1;\n' }),
+  ]),
   planted('name', 'capitals', { 'app/_ui/CoreColumn.tsx': 'export const a = 1;\n' }),
 ];
 
@@ -79,6 +97,15 @@ export const nearMisses: readonly Planted[] = [
       "import { connection } from 'next/server';\nimport { x } from './start-screen.tsx';\nimport { showShop } from '#app/_flows/show-shop.ts';\nexport default async function Page() {\n  await connection();\n  return [x, showShop()];\n}\n",
     'app/kiosk/start-screen.tsx': "'use client';\nexport const x = 1;\n",
     ...flow,
+  }),
+  planted('browser leak', 'browser code reaching react through a screen file', {
+    'app/kiosk/start-screen.tsx': "'use client';\nimport { y } from './words.ts';\nexport const x = y;\n",
+    'app/kiosk/words.ts': "import { useState } from 'react';\nexport const y = useState;\n",
+  }),
+  planted('stray client', 'the directive where browser code lives', {
+    'app/bench/x-screen.tsx': "'use client';\nexport const x = 1;\n",
+    'app/_print/x.tsx': "'use client';\nexport const x = 1;\n",
+    'app/_ui/x.tsx': "'use client';\nexport const x = 1;\n",
   }),
   planted('heavy kiosk', 'the bench with the query library', {
     'app/bench/queue-screen.tsx': "'use client';\nimport { useQuery } from '@tanstack/react-query';\nexport const x = useQuery;\n",

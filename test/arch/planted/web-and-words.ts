@@ -19,6 +19,11 @@ export const crimes: readonly Planted[] = [
   planted('frozen page', 'a page that reaches a flow through another file and does not wait', page('')),
   planted('frozen page', 'a page that waits too late', page('  const early = rows();\n  await connection();\n  void early;\n')),
   planted('frozen page', 'a page with a connection of its own', page('  await connection();\n', 'const connection = async () => 1;\n')),
+  planted('frozen page', 'a page whose other function waits', {
+    'app/office/page.tsx':
+      "import { connection } from 'next/server';\nimport { showShop } from '#app/_flows/show-shop.ts';\nexport async function other() {\n  await connection();\n}\nexport default function Page() {\n  return showShop();\n}\n",
+    ...flow,
+  }),
   planted('frozen page', 'a layout that does not wait', {
     'app/bench/layout.tsx':
       "import { showShop } from '#app/_flows/show-shop.ts';\nexport default function Layout() {\n  return showShop();\n}\n",
@@ -35,6 +40,7 @@ export const crimes: readonly Planted[] = [
     'a style hidden in a spread',
     on('app/_ui/swatch.tsx', "export const Swatch = () => <i {...{ style: { color: 'red' } }} />;"),
   ),
+  planted('style', 'an empty style element without a nonce', on('app/_print/sheet.tsx', 'export const Sheet = () => <style />;')),
   planted('style', 'a style element without a nonce', on('app/_print/sheet.tsx', "export const Sheet = () => <style>{'a {}'}</style>;")),
   planted(
     'markup',
@@ -85,6 +91,7 @@ export const crimes: readonly Planted[] = [
     on('app/_server/x.ts', `// @ts${'-expect-error'} wrong\nexport const x: string = 1;`),
   ),
   planted('default', 'a default that goes on', on('app/_flows/x.ts', chooses('\n      return 2;'))),
+  planted('default', 'a default that calls something else', on('app/_flows/x.ts', chooses('\n      return String(k);'))),
   planted('default', 'an empty default', on('lib/label/x.ts', said(chooses('')))),
   planted(
     'default',
@@ -92,6 +99,11 @@ export const crimes: readonly Planted[] = [
     on('app/_ui/x.tsx', chooses("\n      if (k) throw new Error('x');\n      return 2;")),
   ),
   planted('opening comment', 'a file of lib that says nothing', on('lib/label/x.ts', 'export const x = 1;')),
+  planted(
+    'opening comment',
+    'a file of lib that says something too late',
+    on('lib/label/x.ts', 'export const x = 1;\n// Decides one thing.'),
+  ),
 ];
 
 export const nearMisses: readonly Planted[] = [
@@ -106,7 +118,7 @@ export const nearMisses: readonly Planted[] = [
     'SVG attributes, a class, a nonce, a key in data',
     on(
       'app/_print/sheet.tsx',
-      'export const paper = { style: \'matt\' };\nexport const Sheet = (n: string) => <><style nonce={n} /><rect fill="red" width={3} className="a" /></>;',
+      'export const paper = { style: \'matt\' };\nexport const Sheet = (n: string) => <><style nonce={n} /><rect fill="red" {...{ rx: 1 }} {...paper} width={3} className="a" /></>;',
     ),
   ),
   planted('markup', 'text as text', on('app/_print/code.tsx', 'export const Code = (text: string) => <i title="innerHTML">{text}</i>;')),
@@ -115,6 +127,7 @@ export const nearMisses: readonly Planted[] = [
     ...on('lib/law/x.ts', said(lines(299)).trimEnd()),
     ...on('lib/law/limits.data.ts', said(lines(900))),
     ...on('app/office/page.tsx', lines(250)),
+    'db/x.ts': lines(300),
     ...on('app/api/a/route.ts', lines(60)),
     ...on('test/unit/x.test.ts', lines(900)),
   }),
@@ -141,6 +154,10 @@ export const nearMisses: readonly Planted[] = [
       said(chooses('\n      return assertNever(k);').replace('export', "import { assertNever } from '../base/invariant.ts';\nexport")),
     ),
     ...on('lib/base/invariant.ts', said('export const assertNever = (k: never): never => k;')),
+    ...on(
+      'app/_server/d.ts',
+      chooses('\n      assertNever(k);').replace('export', "import { assertNever } from '#lib/base/invariant.ts';\nexport"),
+    ),
     ...on('app/_server/b.ts', chooses(" {\n      throw new Error('b');\n    }")),
     ...on('test/unit/c.test.ts', chooses('\n      return 2;')),
   }),
