@@ -36,6 +36,21 @@ describe('near misses pass', () => {
   });
 });
 
+test('a finding names the file and the line', () => {
+  const code =
+    "// Decides one thing.\nimport { a } from './a.ts';\nimport { z } from 'zod';\n\n/** The time. */\nexport const now = () => Date.now();\n// TO" +
+    'DO\nexport const x = [a, z];\n';
+  const found = checkHouse(new Map([['lib/label/x.ts', code]]));
+  expect(found.map(({ path, line, rule }) => `${path}:${line} ${rule}`).toSorted()).toEqual([
+    'lib/label/x.ts:2 lost import',
+    'lib/label/x.ts:3 import',
+    'lib/label/x.ts:6 clock',
+    'lib/label/x.ts:7 banned word',
+  ]);
+  const migration = new Map([['db/migrations/0000_a.sql', 'CREATE TABLE a (\n  at INTEGER DEFAULT CURRENT_TIMESTAMP\n);\n']]);
+  expect(checkHouse(migration)[0]?.line).toBe(2);
+});
+
 test('every rule has a crime and a near miss', () => {
   const sized: RuleName[] = ['size list'];
   const tried = (list: readonly { rule: RuleName }[]): Set<RuleName> => new Set([...list.map(({ rule }) => rule), ...sized]);

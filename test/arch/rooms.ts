@@ -194,7 +194,7 @@ export const rooms: readonly Room[] = [
       name: `test/${layer}`,
       holds: new RegExp(`^test/${layer}/`),
       rooms: { ...everything, [`test/${layer}`]: 'all' },
-      packages: { ...testPackages, zod: 'all', 'better-sqlite3': 'all', 'drizzle-orm': 'all', next: 'types' },
+      packages: { ...testPackages, zod: 'all', 'better-sqlite3': 'all', 'drizzle-orm': 'all', 'drizzle-kit': 'all', next: 'types' },
     }),
   ),
   {

@@ -48,6 +48,9 @@ export const crimes: readonly Planted[] = [
     on('app/_print/code.tsx', 'export const Code = (svg: string) => <i dangerouslySetInnerHTML={{ __html: svg }} />;'),
   ),
   planted('markup', 'markup put in by property', on('app/_client/x.ts', "export const x = (e: any) => (e.innerHTML = 'a');")),
+  ...['outerHTML', 'insertAdjacentHTML', 'srcDoc', 'srcdoc'].map((name) =>
+    planted('markup', name, on('app/_client/x.ts', `export const x = (e: any) => e.${name};`)),
+  ),
   planted('markup', 'text run as code', on('app/_client/x.ts', "export const x = () => eval('1');")),
   planted('markup', 'text made a function', on('app/_client/x.ts', "export const x = () => new Function('1');")),
   planted('server action', 'a file of actions', on('app/office/save.ts', "'use server';\nexport async function save() {}")),
@@ -85,10 +88,12 @@ export const crimes: readonly Planted[] = [
     ['it.sk', 'ipIf'],
     ['it.fai', 'ls'],
   ].map((halves) => planted('banned word', `${halves.join('…')} in a test`, on('test/unit/x.test.ts', `${halves.join('')}('a', 1);`))),
-  planted(
-    'expected error',
-    'an expected compile error in production',
-    on('app/_server/x.ts', `// @ts${'-expect-error'} wrong\nexport const x: string = 1;`),
+  ...['app/_server/x.ts', 'db/x.ts', 'lib/label/x.ts'].map((path) =>
+    planted(
+      'expected error',
+      `an expected compile error in ${path}`,
+      on(path, `// Decides one thing.\n// @ts${'-expect-error'} wrong\nexport const x: string = 1;`),
+    ),
   ),
   planted('default', 'a default that goes on', on('app/_flows/x.ts', chooses('\n      return 2;'))),
   planted('default', 'a default that calls something else', on('app/_flows/x.ts', chooses('\n      return String(k);'))),
