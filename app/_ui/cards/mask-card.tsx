@@ -28,6 +28,9 @@ export interface MaskCardProps {
   readonly more?: ReactNode;
 }
 
+/** Cards one above the other, or side by side where the page is wide and low. */
+export const MaskCards = ({ children }: { readonly children: ReactNode }): ReactNode => <div className={styles.cards}>{children}</div>;
+
 export function MaskCard(props: MaskCardProps): ReactNode {
   const { group, value, title, price, why, rows, layers, coreLabel, swatch, chosen, onChoose, more } = props;
   const id = `mask-${useId()}`;

@@ -2,7 +2,7 @@
 import type { FunctionComponent, ReactNode } from 'react';
 import { CautionCard } from '#app/_ui/cards/caution-card.tsx';
 import { CodePanel } from '#app/_ui/cards/code-panel.tsx';
-import { MaskCard } from '#app/_ui/cards/mask-card.tsx';
+import { MaskCard, MaskCards } from '#app/_ui/cards/mask-card.tsx';
 import { Bar } from '#app/_ui/controls/bar.tsx';
 import { Button } from '#app/_ui/controls/button.tsx';
 import { ChoiceOr, ChoiceRow, ChoiceRows } from '#app/_ui/controls/choice-row.tsx';
@@ -221,21 +221,23 @@ const Results = (): ReactNode => (
     }
     bar={usualBar()}
   >
-    {masks.map((mask, index) => (
-      <MaskCard
-        key={mask.name}
-        group="mask"
-        value={mask.name}
-        title={mask.name}
-        price={mask.price}
-        why={mask.why}
-        layers={mask.layers}
-        swatch={{ wet: [mask.wet], dry: [mask.dry], wetWord: 'Wet', dryWord: 'Dry' }}
-        rows={mask.rows.map(([head, text]) => ({ head, text }))}
-        chosen={index === 0}
-        onChoose={ignore}
-      />
-    ))}
+    <MaskCards>
+      {masks.map((mask, index) => (
+        <MaskCard
+          key={mask.name}
+          group="mask"
+          value={mask.name}
+          title={mask.name}
+          price={mask.price}
+          why={mask.why}
+          layers={mask.layers}
+          swatch={{ wet: [mask.wet], dry: [mask.dry], wetWord: 'Wet', dryWord: 'Dry' }}
+          rows={mask.rows.map(([head, text]) => ({ head, text }))}
+          chosen={index === 0}
+          onChoose={ignore}
+        />
+      ))}
+    </MaskCards>
     <div className="look-two">
       <Button size="small">Compare side by side</Button>
       <Button size="small">Why not the others?</Button>

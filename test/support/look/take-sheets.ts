@@ -41,6 +41,12 @@ for (const shot of shots.filter(({ file }) => wanted.length === 0 || wanted.some
   await page.evaluate(() => document.fonts.ready);
   const styled = await page.locator('[style]').count();
   if (styled > 0) process.stderr.write(`${shot.file}: ${styled} style attributes\n`);
+  const cut = await page.evaluate(() =>
+    [document.documentElement, ...document.querySelectorAll('main, main *')]
+      .filter((part) => part.scrollWidth > part.clientWidth + 1 && part.clientWidth > 0 && !part.closest('.for-readers, svg'))
+      .map((part) => `${part.tagName.toLowerCase()}.${part.getAttribute('class') ?? ''}`),
+  );
+  if (cut.length > 0) process.stderr.write(`${shot.file} is wider than its box: ${cut.slice(0, 4).join(', ')}\n`);
   await page.screenshot({ path: join(target, `${shot.file}.png`), fullPage: shot.whole === true });
   process.stdout.write(`${shot.file}\n`);
   await page.close();
