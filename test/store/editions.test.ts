@@ -1,9 +1,11 @@
 // One line of drafts, and the edition in force.
+
 import { describe, expect, test } from 'vitest';
 import { findLatestDraft, listDrafts, saveDraft } from '#db/drafts.ts';
 import { findEdition, findEditionDocument, findEditionInForce, listEditionSignatures, listEditions } from '#db/editions.ts';
 import { instantMs } from '#lib/units/time.ts';
-import { FORMULATOR, later, publish, SECOND_FORMULATOR, shopWithEdition, T0 } from '#test/support/shop-facts.ts';
+import { shopWithEdition } from '#test/support/founded-shop.ts';
+import { FORMULATOR, later, publish, SECOND_FORMULATOR, T0 } from '#test/support/shop-facts.ts';
 
 describe('drafts and editions', () => {
   test('a draft saved from an older revision is refused with the newest number', () => {

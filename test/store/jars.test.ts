@@ -1,4 +1,5 @@
 // A jar's facts: their order, what they take from lots, and the fold they feed.
+
 import { describe, expect, test } from 'vitest';
 import { findLastClearance, insertFitness, listFitness } from '#db/bench-day.ts';
 import type { ShopDb } from '#db/connection.ts';
@@ -9,6 +10,7 @@ import { findOrder, orderStage } from '#db/orders.ts';
 import { findHoldDecision, findRelease, insertHoldDecision, insertLabelPrint, listHeldJars } from '#db/releases.ts';
 import { massUg } from '#lib/units/mass.ts';
 import { addDays } from '#lib/units/time.ts';
+import { shopWithEdition } from '#test/support/founded-shop.ts';
 import {
   BENCH,
   bindJar,
@@ -24,7 +26,6 @@ import {
   numberedIds,
   placeOrder,
   SCALE,
-  shopWithEdition,
   weigh,
 } from '#test/support/shop-facts.ts';
 

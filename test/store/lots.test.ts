@@ -1,4 +1,5 @@
 // What is left of lots, which may be used, and where they went.
+
 import { describe, expect, test } from 'vitest';
 import type { Writing } from '#db/connection.ts';
 import type { Lot } from '#db/lots.ts';
@@ -8,6 +9,7 @@ import { listJarsOfLot, listLotsOfJar } from '#db/trace.ts';
 import { invariant } from '#lib/base/invariant.ts';
 import { massDifferenceUg, massUg } from '#lib/units/mass.ts';
 import { localDay } from '#lib/units/time.ts';
+import { shopWithEdition } from '#test/support/founded-shop.ts';
 import {
   bindJar,
   CREAM_LOT,
@@ -19,7 +21,6 @@ import {
   MIXER,
   numberedIds,
   placeOrder,
-  shopWithEdition,
   weigh,
 } from '#test/support/shop-facts.ts';
 

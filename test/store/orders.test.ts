@@ -1,4 +1,5 @@
 // Orders: where each stands, how it is found, and the receipt that a second sending gets.
+
 import { describe, expect, test } from 'vitest';
 import { findCard, insertCard, listCardIssues } from '#db/cards.ts';
 import type { ShopDb } from '#db/connection.ts';
@@ -24,6 +25,7 @@ import { findRequest, insertRequest } from '#db/requests.ts';
 import { sha256 } from '#db/sha256.ts';
 import { invariant } from '#lib/base/invariant.ts';
 import { addDays } from '#lib/units/time.ts';
+import { shopWithEdition } from '#test/support/founded-shop.ts';
 import {
   bindJar,
   CHECKER,
@@ -38,7 +40,6 @@ import {
   placeOrder,
   publish,
   release,
-  shopWithEdition,
   stampAt,
 } from '#test/support/shop-facts.ts';
 

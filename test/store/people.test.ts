@@ -1,4 +1,5 @@
 // Who may come in, and where they are signed in.
+
 import { describe, expect, test } from 'vitest';
 import type { Writing } from '#db/connection.ts';
 import {
@@ -13,7 +14,8 @@ import {
 import { findOpenSession, insertSession, insertSessionEnd, listOpenSessions } from '#db/sessions.ts';
 import { findIncarnation, readShop } from '#db/shop.ts';
 import { insertStationScaleRemoved, listStationScales } from '#db/stations.ts';
-import { BENCH, idOf, KIOSK, later, MANAGER, MIXER, SCALE, shopWithEdition } from '#test/support/shop-facts.ts';
+import { shopWithEdition } from '#test/support/founded-shop.ts';
+import { BENCH, idOf, KIOSK, later, MANAGER, MIXER, SCALE } from '#test/support/shop-facts.ts';
 
 describe('shop, people, sessions', () => {
   test('a founded shop has a row and a first incarnation', () => {

@@ -1,4 +1,5 @@
 // What the review and the safety screens are fed with: sales, counters, stops, complaints.
+
 import { describe, expect, test } from 'vitest';
 import {
   findComplaint,
@@ -14,19 +15,8 @@ import { insertOrderEnd, insertOrderLink } from '#db/orders.ts';
 import { listEndedOrders, listSoldCombinations, listSoldJars } from '#db/sales.ts';
 import { findStop, insertStop, insertStopLifted, listStops, listStopsInForce } from '#db/stops.ts';
 import { isoWeek, isoWeekOf } from '#lib/units/time.ts';
-import {
-  CHECKER,
-  collect,
-  DAY,
-  FORMULATOR,
-  idOf,
-  later,
-  MIXER,
-  makeJar,
-  placeOrder,
-  shopWithEdition,
-  stampAt,
-} from '#test/support/shop-facts.ts';
+import { shopWithEdition } from '#test/support/founded-shop.ts';
+import { CHECKER, collect, DAY, FORMULATOR, idOf, later, MIXER, makeJar, placeOrder, stampAt } from '#test/support/shop-facts.ts';
 
 const WEEKS = { fromWeek: isoWeek(DAY), toWeek: isoWeek(DAY) };
 const NEXT_WEEK = { fromWeek: isoWeekOf(202_649), toWeek: isoWeekOf(202_649) };

@@ -23,8 +23,6 @@ import { moneyMinor } from '#lib/units/money.ts';
 import { sharePpm } from '#lib/units/share.ts';
 import type { InstantMs } from '#lib/units/time.ts';
 import { instantMs, isoWeek, localDay } from '#lib/units/time.ts';
-import type { TestShop } from './shop-db.ts';
-import { freshShop } from './shop-db.ts';
 
 /** A UUIDv7 that shows its number. */
 export const idOf = (no: number): string => `01930000-0000-7000-8000-${String(no).padStart(12, '0')}`;
@@ -273,17 +271,6 @@ export function release(tx: Writing, jarCode: string, outcome: 'released' | 'hel
 
 export const collect = (tx: Writing, orderId: string): void =>
   insertOrderEnd(tx, { orderId, kind: 'collected', reason: '', byAccountId: MIXER, ...stampAt(6) });
-
-/** A founded shop with lots and one edition. */
-export function shopWithEdition(): TestShop & { readonly editionHash: string } {
-  const shop = freshShop();
-  const editionHash = shop.db.write((tx) => {
-    insertShop(tx);
-    insertLots(tx);
-    return publish(tx, 'first').hash;
-  });
-  return { ...shop, editionHash };
-}
 
 /** A jar with 0.78 g kaolin, released. */
 export function makeJar(tx: Writing, no: number, editionHash: string, outcome: 'released' | 'held' = 'released'): Placed {
