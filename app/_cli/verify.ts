@@ -14,7 +14,7 @@ runCommand({ usage: USAGE }, ({ dataDir, positionals }) => {
   else readBackup(folder);
   const { problems, chain } = verifyShop(shopFile(folder), evidenceDir(folder));
   if (problems.length > 0)
-    return { lines: [...problems, `${problems.length} problems in ${folder}: restore a backup from before they arose.`], exitCode: 1 };
+    return { lines: [...problems, `${problems.length} found in ${folder}: restore a backup from before they arose.`], exitCode: 1 };
   return said(
     `${join(folder, 'shop.db')} is sound.`,
     `The ledger's ${chain?.rowsCount ?? 0} rows form one chain; its head is ${chain?.headSha256 ?? 'empty'}.`,
