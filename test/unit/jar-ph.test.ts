@@ -81,8 +81,8 @@ describe('prediction', () => {
     expect(found.kind === 'within' && found.lowest).toBeCloseTo(27_760 / 4960, 9);
   });
 
-  it('is exact at a point of the table, and at its ends', () => {
-    for (const zero of [300, 600, 900]) {
+  it('is exact at a point of the table, at its ends and at a whole hundredth between', () => {
+    for (const zero of [300, 510, 600, 900]) {
       const book = bookWith(undefined, { rest: { base: aBase({ acidity: straight(zero, 4000) }) } });
       expect(predictPh(book, aPlannedJar(book))).toEqual({
         kind: 'within',
@@ -97,7 +97,12 @@ describe('prediction', () => {
   it('keeps both ends where needs lie flat at zero', () => {
     const flat = anAcidityTable(-9, -8, -7, -6, 0, 0, 0, 4, 5, 6, 7, 8, 9);
     const book = bookWith(undefined, { rest: { base: aBase({ acidity: flat }) } });
-    expect(predictPh(book, aPlannedJar(book))).toMatchObject({ kind: 'within', lowest: 5, highest: 6 });
+    const jar = aPlannedJar(book);
+    const jarPh = predictedJarPh(book, jar);
+    expect(predictPh(book, jar)).toMatchObject({ kind: 'within', lowest: 5, highest: 6, minPhX100: 500, maxPhX100: 600 });
+    expect(shownPhX100(jarPh)).toBe(550);
+    const bounds = phBounds(jarPh);
+    expect(bounds.kind === 'known' && [bounds.lowest, bounds.highest]).toEqual([5 - 0.3, 6 + 0.3]);
   });
 
   it('says on which side of the table the jar lies', () => {
@@ -158,6 +163,17 @@ describe('ends of a window', () => {
       'unknown',
     ]);
     expect(mayLieOutside(below, 200, null)).toBe(true);
+    // Asked exactly at an end of the table, the table answers.
+    expect([lowerEnd(below, 270), upperEnd(above, 930), lowerEnd(above, 870)]).toEqual(['broken', 'broken', 'held']);
+  });
+
+  it('of a jar at the very end of the table stay open beyond it: the needs may lie flat there', () => {
+    const jarAt = (zero: number) => {
+      const opened = bookWith(undefined, { rest: { base: aBase({ acidity: straight(zero, 4000) }) } });
+      return predictedJarPh(opened, aPlannedJar(opened));
+    };
+    expect([lowerEnd(jarAt(900), 890), lowerEnd(jarAt(850), 890)]).toEqual(['unknown', 'broken']);
+    expect([upperEnd(jarAt(300), 310), upperEnd(jarAt(350), 310)]).toEqual(['unknown', 'broken']);
   });
 
   it('of a measured jar compare the reading itself', () => {
@@ -202,6 +218,15 @@ describe('check of the pH', () => {
     expect(check(book, {})).toEqual([]);
   });
 
+  it('names the base where a material’s window ends just there too', () => {
+    const book = aBook({
+      substances: [aSubstance('active')],
+      materials: [aMaterial('active', { phFresh: aWindow(580, 620) })],
+      rest: { base: aBase({ acidity: straight(600, 4000), ph: aWindow(580, 620) }) },
+    });
+    expect(check(book, { 'active-neat': 100 }).map((found) => found.ruleId)).toEqual(['base', 'base']);
+  });
+
   it('names two windows that do not meet, and no pH', () => {
     expect(check(windowed(straight(600, 0), { phShelf: aWindow(380, 500) }), { 'active-neat': 10_000, 'blue-neat': 1000 })).toEqual([
       { code: 'ph-windows-apart', ruleId: 'blue', facts: { lowerOf: 'blue', upperOf: 'active', minPhX100: 600, maxPhX100: 500 } },
@@ -226,6 +251,8 @@ describe('check of the pH', () => {
       rest: { base: aBase({ acidity: straight(280, 4000), ph: aWindow(250, 750) }), house: aHouse({ phErrorX100: 30 }) },
     });
     expect(check(book, {})).toEqual([{ code: 'ph-outside-table', ruleId: 'acidity', facts: { atPhX100: 280 } }]);
+    const alkaline = aBook({ rest: { base: aBase({ acidity: straight(940, 4000), ph: aWindow(330, 1000) }) } });
+    expect(check(alkaline, {})).toEqual([{ code: 'ph-outside-table', ruleId: 'acidity', facts: { atPhX100: 970 } }]);
   });
 
   it('judges a measured jar by its reading', () => {
