@@ -23,7 +23,7 @@ function brandsOfConstraint(checker: ts.TypeChecker, type: ts.Type): readonly Br
 export function brandsWithin(checker: ts.TypeChecker, type: ts.Type, depth: number): readonly Brand[] {
   const own = brandsOf(checker, type);
   if (own.length > 0 || depth === 0) return own;
-  if (type.isUnionOrIntersection()) return distinct(type.types.flatMap((each) => brandsWithin(checker, each, depth - 1)));
+  if (type.isUnionOrIntersection()) return distinct(type.types.flatMap((each) => brandsWithin(checker, each, depth)));
   if (!(type.flags & ts.TypeFlags.Object)) return [];
   const parts =
     checker.isArrayType(type) || checker.isTupleType(type) ? checker.getTypeArguments(type as ts.TypeReference) : membersOf(checker, type);

@@ -18,11 +18,7 @@ const meeting: ReadonlySet<ts.SyntaxKind> = new Set([
   SyntaxKind.GreaterThanEqualsToken,
 ]);
 const adding: ReadonlySet<ts.SyntaxKind> = new Set([SyntaxKind.PlusToken, SyntaxKind.MinusToken, SyntaxKind.PercentToken]);
-const choosing: ReadonlySet<ts.SyntaxKind> = new Set([
-  SyntaxKind.QuestionQuestionToken,
-  SyntaxKind.BarBarToken,
-  SyntaxKind.AmpersandAmpersandToken,
-]);
+const choosing: ReadonlySet<ts.SyntaxKind> = new Set([SyntaxKind.QuestionQuestionToken, SyntaxKind.BarBarToken]);
 const keepsUnit = /^Math\.(min|max|abs|round|floor|ceil|trunc|hypot)$/;
 
 const inHome = (path: string): boolean => path.startsWith('lib/units/');
@@ -45,17 +41,13 @@ function unitsMeeting(checker: ts.TypeChecker, node: ts.Node): readonly Brand[] 
 
 /** What an expression measures: its type's brand, or, where arithmetic has dropped the brand, the brands of what was added up or chosen from. */
 function unitsOf(checker: ts.TypeChecker, node: ts.Expression): readonly Brand[] {
-  const inner = ts.isSpreadElement(node) ? node.expression : node;
-  const type = checker.getTypeAtLocation(inner);
-  const element = node === inner ? type : (checker.getIndexTypeOfType(type, ts.IndexKind.Number) ?? type);
-  const brands = brandsOf(checker, element);
-  return brands.length > 0 ? brands : partsOf(checker, inner).flatMap((part) => unitsOf(checker, part));
+  const brands = brandsOf(checker, checker.getTypeAtLocation(node));
+  return brands.length > 0 ? brands : partsOf(checker, node).flatMap((part) => unitsOf(checker, part));
 }
 
 function partsOf(checker: ts.TypeChecker, node: ts.Expression): readonly ts.Expression[] {
   if (ts.isParenthesizedExpression(node) || ts.isNonNullExpression(node)) return [node.expression];
-  if (ts.isPrefixUnaryExpression(node))
-    return node.operator === SyntaxKind.MinusToken || node.operator === SyntaxKind.PlusToken ? [node.operand] : [];
+  if (ts.isPrefixUnaryExpression(node)) return [node.operand];
   if (ts.isConditionalExpression(node)) return [node.whenTrue, node.whenFalse];
   if (ts.isBinaryExpression(node))
     return adding.has(node.operatorToken.kind) || choosing.has(node.operatorToken.kind) ? [node.left, node.right] : [];
@@ -63,15 +55,11 @@ function partsOf(checker: ts.TypeChecker, node: ts.Expression): readonly ts.Expr
   return ts.isIdentifier(node) ? initialiserOf(checker, node) : [];
 }
 
-/** `const total = mass + mass` has lost its brand to the compiler, not to us. */
+/** `const total = mass + mass` has lost its brand to the compiler, not to us; a type written beside it is the author's own word. */
 function initialiserOf(checker: ts.TypeChecker, node: ts.Identifier): readonly ts.Expression[] {
   const declared = checker.getSymbolAtLocation(node)?.valueDeclaration;
-  const isPlain =
-    declared !== undefined &&
-    ts.isVariableDeclaration(declared) &&
-    declared.type === undefined &&
-    (ts.getCombinedNodeFlags(declared) & ts.NodeFlags.Const) !== 0;
-  return isPlain && declared.initializer !== undefined ? [declared.initializer] : [];
+  if (declared === undefined || !ts.isVariableDeclaration(declared) || declared.type !== undefined) return [];
+  return declared.initializer === undefined ? [] : [declared.initializer];
 }
 
 /**
@@ -88,7 +76,7 @@ export const castUnits = (checked: Checked): Finding[] =>
   });
 
 function claimOf(checker: ts.TypeChecker, node: ts.Node): { made: readonly Brand[]; known: readonly Brand[] } | undefined {
-  if (ts.isAsExpression(node) || ts.isTypeAssertionExpression(node)) {
+  if (ts.isAsExpression(node)) {
     const from = checker.getTypeAtLocation(node.expression);
     const depth = from.flags & (ts.TypeFlags.Any | ts.TypeFlags.Unknown) ? 3 : 1;
     return { made: brandsWithin(checker, checker.getTypeFromTypeNode(node.type), depth), known: brandsWithin(checker, from, depth) };

@@ -14,8 +14,8 @@ type MassDifferenceUg = Unit<'MassDifferenceUg'>;
 type ShareE18 = BigUnit<'ShareE18'>;
 declare const m: MassUg, n: MassUg, d: MassDifferenceUg, s: SharePpm, p: number, maybe: MassUg | undefined, day: LocalDay;
 declare const e: ShareE18, masses: readonly MassUg[], mixed: readonly (MassUg | SharePpm)[], line: { targetMassUg: MassUg; sharePpm: SharePpm };
-declare const raw: unknown, rows: readonly number[], json: string, store: { holder: object };
-export type Used = [typeof m, typeof n, typeof d, typeof s, typeof p, typeof maybe, typeof day, typeof e, typeof masses, typeof mixed, typeof line, typeof raw, typeof rows, typeof json, typeof store];
+declare const raw: unknown, rows: readonly number[], json: string, nothing: number | undefined, store: { holder: object };
+export type Used = [typeof m, typeof n, typeof d, typeof s, typeof p, typeof maybe, typeof day, typeof e, typeof masses, typeof mixed, typeof line, typeof raw, typeof rows, typeof json, typeof nothing, typeof store];
 void massUg;
 `;
 
@@ -40,10 +40,26 @@ const lines: readonly Line[] = [
   mix('exact shares and masses', 'e < m'),
   mix('a unit behind a sum of its own', '(m + n) < s'),
   mix('a unit behind signs and rounding', '-Math.abs(m) < s'),
-  mix('a unit behind a choice', '(p > 0 ? m : 0) < s'),
+  ...[
+    'm - n',
+    'm % n',
+    'p + m',
+    '+(m + n)',
+    '-(m + n)',
+    'p > 0 ? m + n : 0',
+    'p > 0 ? 0 : m + n',
+    'nothing ?? m + n',
+    'p || m + n',
+    '(m + n)!',
+  ].map((sum) => mix(`a unit behind ${sum}`, `(${sum}) < s`)),
+  ...['min', 'max', 'hypot'].map((call) => mix(`a unit behind Math.${call}`, `Math.${call}(m + n, 1) < s`)),
+  ...['abs', 'round', 'floor', 'ceil', 'trunc'].map((call) => mix(`a unit behind Math.${call}`, `Math.${call}(m + n) < s`)),
   { rule: 'units meet', name: 'a unit behind a constant', code: 'const total = m + n;\nexport const x = total < s;' },
   { rule: 'units meet', name: 'a type parameter bound to a unit', code: 'export const f = <T extends MassUg>(t: T) => t < s;' },
   cast('a cast from a number', 'export const x = p as MassUg;'),
+  cast('a cast of a list that may be missing', 'export const x = rows as readonly MassUg[] | null;'),
+  cast('a cast of a deep document', 'export const x = raw as { readonly lines: readonly { readonly targetMassUg: MassUg }[] };'),
+  cast('an assertion that claims a unit', 'export function f(y: number): asserts y is MassUg {}'),
   cast('a cast through unknown', 'export const x = s as unknown as MassUg;'),
   cast('a cast of a list', 'export const x = rows as readonly MassUg[];'),
   cast('a cast of an object', 'export const x = raw as { readonly targetMassUg: MassUg };'),
@@ -53,6 +69,8 @@ const lines: readonly Line[] = [
   fine('sums and orderings of one unit', 'export const x = [m + n, m - n, m < n, Math.max(m, n), Math.min(...masses)];'),
   fine('a unit and a plain number', 'export const x = [m + 1, m < p, Math.max(0, m)];'),
   fine('products and quotients', 'export const x = [m * s, m / s, (m * s) / 1_000_000 + m];'),
+  fine('roots, powers and calls', 'export const x = [Math.sqrt(m + n) < s, Math.pow(m, s), String.fromCharCode(m, s)];'),
+  fine('a number that its author calls a plain number', 'const total: number = m + n;\nexport const x = total < s;'),
   fine('a constructor', 'export const x: MassUg = massUg(m + n);'),
   fine('days in order', 'export const x = (other: LocalDay) => day < other;'),
   fine(
@@ -96,9 +114,9 @@ export const plantedUnits: readonly PlantedUnit[] = [
   },
   {
     rule: null,
-    name: 'a cast at home',
+    name: 'casts and mixtures at home, where units are converted',
     folder: 'lib/units',
-    code: "// Decides one thing.\nimport type { MassUg } from './mass.ts';\nexport const x = 1 as MassUg;\n",
+    code: "// Decides one thing.\nimport type { MassUg } from './mass.ts';\nimport type { SharePpm } from './share.ts';\nexport const x = 1 as MassUg;\nexport const isLess = (a: MassUg, b: SharePpm) => a < b;\n",
   },
   ...[
     'target: z.number()',
