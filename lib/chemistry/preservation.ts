@@ -45,7 +45,7 @@ function checkPhWindow({ substanceId, ph }: Preservative, jarPh: JarPh): readonl
     return [finding('preservative-ph', substanceId, { substanceId, minPhX100: ph.minPhX100, maxPhX100: ph.maxPhX100 })];
   if (!ends.includes('unknown')) return [];
   const bounds = phBounds(jarPh);
-  const atPhX100 = ends[0] === 'unknown' ? ph.minPhX100 : ph.maxPhX100;
+  const atPhX100 = ends[0] === 'unknown' ? ph.minPhX100 + jarPh.errorX100 : ph.maxPhX100 - jarPh.errorX100;
   return bounds.kind === 'unknown' ? bounds.findings : [finding('ph-outside-table', 'acidity', { atPhX100 })];
 }
 

@@ -3,7 +3,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { needX50 } from '#lib/chemistry/acidity-table.ts';
-import { acidityTable, phOf } from '#lib/chemistry/charge-balance.ts';
+import { acidityTable, alkaliTo, phOf } from '#lib/chemistry/charge-balance.ts';
 import { lowerEnd, mayLieOutside, phBounds, predictedJarPh, upperEnd } from '#lib/chemistry/jar-ph.ts';
 import { jarNeeds, needAt } from '#lib/chemistry/need.ts';
 import { predictPh } from '#lib/chemistry/ph-check.ts';
@@ -196,6 +196,22 @@ describe('charge balance', () => {
           if (at < own.value - 0.01) expect(value).toBeLessThanOrEqual(0);
           if (at > own.value + 0.01) expect(value).toBeGreaterThanOrEqual(0);
         });
+      }),
+      { ...runs, numRuns: 40 },
+    );
+  });
+
+  it('adds as much alkali to a pH as the solution then shows', () => {
+    fc.assert(
+      fc.property(ions, fc.double({ min: 3, max: 10, noNaN: true }), ({ acid, pka }, at) => {
+        const solution = { ions: [{ molPerKg: acid, topCharge: 0, pkas: [pka, pka + 3] }], waterShare: 1 };
+        const added = alkaliTo(solution, at);
+        expect(added.ok).toBe(true);
+        if (!added.ok) return;
+        // A negative need is met by a strong acid's anion.
+        const strong = { molPerKg: Math.abs(added.value), topCharge: Math.sign(added.value), pkas: [] };
+        const shown = phOf({ ...solution, ions: [...solution.ions, strong] });
+        expect(shown.ok && Math.abs(shown.value - at) < 1e-6).toBe(true);
       }),
       { ...runs, numRuns: 40 },
     );

@@ -43,6 +43,21 @@ describe('standard buffers', () => {
     expect(computed(solution).toFixed(2)).toBe(worked.toFixed(2));
   });
 
+  it.each([
+    // Mean activity coefficients at 0.1 mol/kg and 25 °C, Robinson and Stokes, Electrolyte Solutions; from memory: HCl 0.796, NaOH 0.766.
+    ['hydrochloric acid 0.1 mol/kg', inWater(strong(0.1, -1)), -Math.log10(0.1 * 0.796)],
+    ['sodium hydroxide 0.1 mol/kg', inWater(strong(0.1, 1)), 13.995 + Math.log10(0.1 * 0.766)],
+  ])('%s', (_name, solution, fromTable) => {
+    expect(Math.abs(computed(solution) - fromTable)).toBeLessThan(0.02);
+  });
+
+  it('worked: half of glycine’s second proton (pKa 2.35 and 9.78 from memory) taken off 0.05 mol/kg', () => {
+    // As much anion as neutral form, I = 0.025: 9.78 − 0.509 (√0.025 / (1 + √0.025) − 0.0075) = 9.714.
+    const glycine: Ion = { molPerKg: 0.05, topCharge: 1, pkas: [2.35, 9.78] };
+    expect(computed(inWater(glycine, strong(0.05, -1), strong(0.075, 1)))).toBeCloseTo(9.682, 2); // with its chloride, I = 0.075
+    expect(computed(inWater(glycine, strong(0.025, 1)))).toBeCloseTo(9.714, 2);
+  });
+
   it('needs activities: without them equimolal phosphate would read 7.20', () => {
     expect(computed(inWater(strong(0.075, POTASSIUM), acid(0.05, ...PHOSPHORIC)), 'ideal').toFixed(2)).toBe('7.20');
   });

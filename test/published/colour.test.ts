@@ -22,12 +22,28 @@ describe('sRGB and CIELAB', () => {
     expect(found.b).toBeCloseTo(b, 3);
   });
 
+  it('is linear near black: #010101 is L* = 903.2963 / (255 × 12.92) (CIE 15 and IEC 61966-2-1)', () => {
+    expect(labOfHex('#010101').l).toBeCloseTo(903.2963 / (255 * 12.92), 6);
+  });
+
   it('Lab (50, 20, 30) is #a46945', () => {
     expect(swatchOf(lab(50, 20, 30))).toEqual({ hex: '#a46945', reduced: false });
   });
 
   it('comes back from Lab to the same sRGB colour', () => {
-    for (const hex of ['#ff0000', '#00ff00', '#0000ff', '#ffffff', '#000000', '#735244', '#c29682']) {
+    for (const hex of [
+      '#ff0000',
+      '#00ff00',
+      '#0000ff',
+      '#ffffff',
+      '#000000',
+      '#735244',
+      '#c29682',
+      '#010203',
+      '#0a0b0a',
+      '#050000',
+      '#000009',
+    ]) {
       expect(swatchOf(labOfHex(hex))).toEqual({ hex, reduced: false });
     }
   });

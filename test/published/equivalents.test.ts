@@ -39,5 +39,6 @@ describe('equivalents', () => {
     expect(equivalentFactor(1, 3)).toBe(333_334);
     expect(equivalentFactor(1, 4)).toBe(250_000);
     expect(equivalentFactor(24_305, 100_000, 2)).toBe(486_100);
+    for (const wrong of [0, -1, 122.122]) expect(() => equivalentFactor(wrong, 144_103)).toThrow('whole and positive');
   });
 });

@@ -83,6 +83,8 @@ describe('the floor of the margin', () => {
       const book = bookFor({}, podUg);
       return checkExposure(book, aPlannedJar(book, { 'niacinamide-neat': 20_000 }), null);
     };
+    const even = bookFor({}, 10_000); // 1.5 %: SED 100 µg/kg/day
+    expect(checkExposure(even, aPlannedJar(even, { 'niacinamide-neat': 15_000 }), null)).toEqual([]);
     // SED 133.33… µg/kg/day: PoD 13 333.3… is the floor, so that 13 334 passes and 13 333 does not.
     expect(codes(13_334)).toEqual([]);
     expect(codes(13_333)).toEqual([
@@ -102,6 +104,7 @@ describe('the floor of the margin', () => {
       { code: 'exposure-no-figure', ruleId: 'niacinamide', facts: { substanceId: 'niacinamide' } },
     ]);
     expect(checkExposure(book, aPlannedJar(book), null)).toEqual([]);
-    expect(exposureOf(book, aPlannedJar(book), 'niacinamide', null)).toBeNull();
+    expect(exposureOf(book, aPlannedJar(book, { 'niacinamide-neat': 1 }), 'niacinamide', null)).toBeNull();
+    expect(exposureOf(bookFor({}), aPlannedJar(bookFor({})), 'niacinamide', null)).toBeNull();
   });
 });

@@ -117,6 +117,37 @@ describe('order of ingredients', () => {
     expect([nano(EU), nano(US)]).toEqual([['CI 77891'], []]);
   });
 
+  it('orders CI numbers by value, then suffix, then name; equal shares of a nano and another form stand side by side', () => {
+    const coloured = (id: string, colourIndex: string | undefined, name: string, nano = false) => ({
+      substance: aSubstance(id, { labelNames: { EU: name, US: name }, nano, ...(colourIndex === undefined ? {} : { colourIndex }) }),
+      material: aPowder(id, { kind: 'pigment', colours: true }),
+    });
+    const powders = [
+      coloured('e', '77491', 'CI 77491'),
+      coloured('d', '77268:2', 'CI 77268:2'),
+      coloured('c', '77268:1', 'CI 77268:1'),
+      coloured('b', '77266', 'CI 77266 B'),
+      coloured('a', '77266', 'CI 77266 A'),
+      coloured('n', undefined, 'SILICA', true),
+      coloured('m', undefined, 'SILICA'),
+    ];
+    const opened = aBook({ substances: powders.map((one) => one.substance), materials: powders.map((one) => one.material) });
+    const jar = aPlannedJar(
+      opened,
+      Object.fromEntries(powders.map((one, index) => [`${one.material.id}-neat`, index < 5 ? 100 * (index + 1) : 1000])),
+    );
+    const list = labelIngredients(opened, jar, EU).slice(3);
+    expect(list.map((one) => (one.nano ? `${one.name} (nano)` : one.name))).toEqual([
+      'SILICA',
+      'SILICA (nano)',
+      'CI 77266 A',
+      'CI 77266 B',
+      'CI 77268:1',
+      'CI 77268:2',
+      'CI 77491',
+    ]);
+  });
+
   it('leaves out what the jar does not hold', () => {
     expect(names(EU, {})).not.toContain('KAOLIN');
     expect(names(EU, { 'kaolin-neat': 0 })).not.toContain('KAOLIN');
@@ -150,6 +181,27 @@ describe('fragrance allergens', () => {
     });
     const at = (ppm: number) => allergensOwed(exact, aPlannedJar(exact, { 'scent-neat': ppm }), EU).length;
     expect([at(10_000), at(10_001)]).toEqual([0, 1]);
+  });
+
+  it('lists the most first, equal ones by name, and sums what several materials bring', () => {
+    const scents = aBook({
+      materials: [
+        aMaterial('first', {
+          substances: substancesOf({ niacinamide: WHOLE_PPM }),
+          allergens: [
+            { name: 'LINALOOL', sharePpm: sharePpm(100_000) },
+            { name: 'CITRAL', sharePpm: sharePpm(100_000) },
+            { name: 'GERANIOL', sharePpm: sharePpm(60_000) },
+          ],
+        }),
+        aMaterial('second', {
+          substances: substancesOf({ niacinamide: WHOLE_PPM }),
+          allergens: [{ name: 'GERANIOL', sharePpm: sharePpm(60_000) }],
+        }),
+      ],
+    });
+    const found = allergensOwed(scents, aPlannedJar(scents, { 'first-neat': 2000, 'second-neat': 2000 }), EU);
+    expect(found.map((one) => one.name)).toEqual(['GERANIOL', 'CITRAL', 'LINALOOL']);
   });
 
   it('stands in the list by its share, once: not again beside an ingredient of the same name', () => {

@@ -152,6 +152,11 @@ describe('colourants', () => {
     expect([refused('EU', materialId), refused('US', materialId)]).toEqual([eu, us]);
   });
 
+  it('asks only what the jar holds', () => {
+    const opened = book('US');
+    expect(checkLaw(opened, aPlannedJar(opened, { 'illite-neat': 0 }), day)).toEqual([]);
+  });
+
   it('asks every substance of a pigment, water apart', () => {
     const opened = aBook({
       substances: [aSubstance('ci-77288'), aSubstance('silane')],

@@ -3,7 +3,8 @@
 import { describe, expect, it } from 'vitest';
 import { checkWetting, wettingOf } from '#lib/chemistry/wetting.ts';
 import { mgPer100g } from '#lib/units/material-property.ts';
-import { partToPpm } from '#lib/units/share.ts';
+import { factorPpm, partToPpm, WHOLE_PPM } from '#lib/units/share.ts';
+import { aHouse } from '#test/support/a-base.ts';
 import { aBook, aPlannedJar } from '#test/support/a-jar.ts';
 import { aMaterial, aPowder, aStock, aSubstance, parts } from '#test/support/a-material.ts';
 
@@ -45,6 +46,17 @@ describe('wetting', () => {
   it('worked: a premix of 10 % in oil brings nine tenths of its share as free oil', () => {
     // Additions 1 %: 4 % of 99 % wetting oil, and 0.9 % from the premix.
     expect(ppm({ 'bisabolol-in-oil': 10_000 })).toEqual({ needed: 0, available: 48_600 });
+  });
+
+  it('passes where need and oil are equal: 5 % of a powder of 76, without spare, beside 3.8 % oil', () => {
+    const codesAt = (absorptionMg: number) => {
+      const exact = aBook({
+        materials: [aPowder('kaolin', { oilAbsorptionMgPer100g: mgPer100g(absorptionMg) })],
+        rest: { house: aHouse({ wettingSparePpm: factorPpm(WHOLE_PPM) }) },
+      });
+      return checkWetting(exact, aPlannedJar(exact, { 'kaolin-neat': 50_000 })).map((found) => found.code);
+    };
+    expect([codesAt(76_000), codesAt(76_001)]).toEqual([[], ['wetting-short']]);
   });
 
   it('passes where the oil just suffices and not 1 ppm beyond', () => {

@@ -4,6 +4,7 @@ import { checkCaps, freeAcidPart, ionicLoad, irritancyLoad, pigmentPart, powderP
 import { measuredJarPh, predictedJarPh } from '#lib/chemistry/jar-ph.ts';
 import { checkPreservation } from '#lib/chemistry/preservation.ts';
 import { checkSolubility, solubilityAt, waterPart } from '#lib/chemistry/solubility.ts';
+import { undissociatedShare } from '#lib/chemistry/undissociated.ts';
 import type { Base } from '#lib/rulebook/base.ts';
 import type { Solubility } from '#lib/rulebook/material.ts';
 import { ph, phX100 } from '#lib/units/chemistry.ts';
@@ -11,7 +12,7 @@ import { loadUnits, mgPer100g, unitsPerPpm } from '#lib/units/material-property.
 import { partToPpm, sharePpm, WHOLE_PPM } from '#lib/units/share.ts';
 import { aBase } from '#test/support/a-base.ts';
 import { aBook, aPlannedJar } from '#test/support/a-jar.ts';
-import { aMaterial, aPowder, aStock, aSubstance, aWindow, parts, substancesOf } from '#test/support/a-material.ts';
+import { aMaterial, anAcidityTable, aPowder, aStock, aSubstance, aWindow, parts, substancesOf } from '#test/support/a-material.ts';
 
 const at = (hundredths: number, error = 0) => measuredJarPh(phX100(hundredths), error);
 
@@ -74,6 +75,17 @@ describe('caps', () => {
     expect(codes(opened, { 'lactic-neat': 10_000 }, at(385))).toEqual(['freeAcidPpm']);
   });
 
+  it('free acid is never understated by rounding', () => {
+    const opened = book();
+    const jar = aPlannedJar(opened, { 'lactic-neat': 10_000 });
+    for (const at of [4.2, 5, 5.55, 6.1]) {
+      const exact = 10_000 * undissociatedShare(ph(at), 3.86);
+      const found = partToPpm(freeAcidPart(opened, jar, ph(at)), jar.whole);
+      expect(found).toBeGreaterThanOrEqual(exact);
+      expect(found).toBeLessThan(exact + 0.0101);
+    }
+  });
+
   it('needs no pH for acid that would pass even undissociated, else says what is missing', () => {
     const opened = aBook({
       substances: [aSubstance('lactic', { acid: { pkaX1000: 3860 } })],
@@ -96,6 +108,19 @@ describe('solubility', () => {
   it('holds what its water dissolves and not 1 ppm more', () => {
     // x ≤ 0.005 × 0.931 × (1 − x): x = 4655 / 1.004655 = 4633.43 ppm.
     expect([codes(book(neutral), 4633), codes(book(neutral), 4634)]).toEqual([[], ['solubility-exceeded']]);
+  });
+
+  it('holds exactly what its water dissolves', () => {
+    // 0.40 % beside 80 % of water at 0.5 g per 100 g.
+    const codesAt = (active: number) => {
+      const opened = aBook({
+        substances: [aSubstance('active', { solubility: neutral })],
+        materials: [aMaterial('active')],
+        rest: { base: aBase({ parts: parts({ water: 800_000, oil: 200_000 - active, active }) }) },
+      });
+      return checkSolubility(opened, aPlannedJar(opened), at(600)).map((found) => found.code);
+    };
+    expect([codesAt(4000), codesAt(4001)]).toEqual([[], ['solubility-exceeded']]);
   });
 
   it('says how much was found and how much dissolves', () => {
@@ -199,6 +224,33 @@ describe('preservation', () => {
     expect(new Set(checkPreservation(opened, jar, predictedJarPh(opened, jar)).map((found) => found.code))).toEqual(
       new Set(['acidity-missing']),
     );
+  });
+
+  it('never overstates what is undissociated by rounding', () => {
+    const found = findings(book(one({ weakAcid: { apparentPkaX1000: 4200, minUndissociatedPpm: sharePpm(9000) } })), {}, at(555));
+    const exact = 9000 * undissociatedShare(ph(5.55), 4.2);
+    expect(found).toMatchObject([{ code: 'preservative-undissociated' }]);
+    const { foundPpm } = (found[0]?.facts ?? {}) as { readonly foundPpm: number };
+    expect(foundPpm).toBeLessThanOrEqual(exact);
+    expect(foundPpm).toBeGreaterThan(exact - 0.0091);
+  });
+
+  it('is undecided at a window end that the tables cannot reach', () => {
+    const needless = (zero: number) =>
+      aBook({
+        rest: {
+          base: aBase({
+            acidity: anAcidityTable(...Array.from({ length: 13 }, (_, index) => (300 + 50 * index - zero) * 40)),
+            preservation: { ...aBase().preservation, ...one({ ph: aWindow(zero === 900 ? 890 : 0, zero === 900 ? 1400 : 310) }) },
+          }),
+        },
+      });
+    const facts = (zero: number) => {
+      const opened = needless(zero);
+      const jar = aPlannedJar(opened);
+      return checkPreservation(opened, jar, predictedJarPh(opened, jar)).map((found) => found.facts);
+    };
+    expect([facts(900), facts(300)]).toEqual([[{ atPhX100: 920 }], [{ atPhX100: 280 }]]);
   });
 
   it('holds as far as the challenge test went with powder and swelling clay', () => {
