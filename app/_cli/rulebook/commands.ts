@@ -67,7 +67,9 @@ type Judged = Question & { readonly attempt: Attempt };
 function withVariant(asked: Asked, then: (judged: Judged) => Answered): Answered {
   return withDay(asked, (question) => {
     const variant = option(asked.values.variant, 'variant', variantSchema);
-    return variant.ok ? then({ ...question, attempt: judgeVariant(question.book, orderVariant(variant.value), { day: question.day }) }) : variant.refusal;
+    return variant.ok
+      ? then({ ...question, attempt: judgeVariant(question.book, orderVariant(variant.value), { day: question.day }) })
+      : variant.refusal;
   });
 }
 
@@ -77,7 +79,9 @@ function option<S extends z.ZodType>(text: string | undefined, name: string, sch
   const json = jsonOf(text);
   if (!json.ok) return refuse(notAsked(`--${name} is not JSON: ${json.refusal}`));
   const parsed = schema.safeParse(json.value);
-  return parsed.success ? accept(parsed.data) : refuse(notAsked(`--${name} has the wrong shape`, { issues: parsed.error.issues.map(({ path, message }) => ({ path, message })) }));
+  return parsed.success
+    ? accept(parsed.data)
+    : refuse(notAsked(`--${name} has the wrong shape`, { issues: parsed.error.issues.map(({ path, message }) => ({ path, message })) }));
 }
 
 function sizeOf({ book, values }: Question): Result<Book['rulebook']['jarSizes'][number], Answered> {
@@ -143,8 +147,13 @@ function masksAnswer(question: Question): Answered {
   if (!person.ok) return notAsked('--answers do not fit the questionnaire', { faults: person.refusal });
   const [outcome] = person.value.outcomes;
   if (outcome !== undefined) return no({ outcome, others: person.value.outcomes.slice(1) });
-  const limitsOf = (plan: Parameters<NonNullable<JudgeContext['bench']>>[0]) => massLimits({ book, plan, markets: book.rulebook.markets, day });
+  const limitsOf = (plan: Parameters<NonNullable<JudgeContext['bench']>>[0]) =>
+    massLimits({ book, plan, markets: book.rulebook.markets, day });
   const bench = benchFindings({ book, jarSize: size.value, scales: book.rulebook.scaleProfiles, limitsOf });
-  const found = threeMasks(book, [...permittedVariants(book, day)], { person: person.value, jarSizeId: size.value.id, context: { day, bench } });
+  const found = threeMasks(book, [...permittedVariants(book, day)], {
+    person: person.value,
+    jarSizeId: size.value.id,
+    context: { day, bench },
+  });
   return found.masks.length > 0 ? yes(found) : no({ outcome: 'none' });
 }

@@ -18,7 +18,10 @@ export function readBook(text: string, mayBeUnsound: boolean): Result<ReadBook, 
   const json = jsonOf(text);
   if (!json.ok) return refuse(notAsked(`The file is not JSON: ${json.refusal}`));
   const parsed = parseRulebook(json.value);
-  if (!parsed.ok) return refuse((mayBeUnsound ? no : (output: object) => notAsked('The rulebook cannot be read', output))({ ok: false, faults: parsed.refusal }));
+  if (!parsed.ok)
+    return refuse(
+      (mayBeUnsound ? no : (output: object) => notAsked('The rulebook cannot be read', output))({ ok: false, faults: parsed.refusal }),
+    );
   const faults = checkRulebook(parsed.value);
   const errors = faults.filter((fault) => fault.weight === 'error');
   if (errors.length > 0 && !mayBeUnsound) return refuse(notAsked('The rulebook is unsound: mend it first', { faults: errors }));
