@@ -1,0 +1,55 @@
+// The card of one order from the lots that stand here now, and what it promises from each lot.
+import type { Reading, Writing } from '#db/connection.ts';
+import { insertCard } from '#db/cards.ts';
+import { listOrdersOfDay } from '#db/orders.ts';
+import { insertReservation } from '#db/reservations.ts';
+import type { Finding } from '#lib/base/finding.ts';
+import type { Json } from '#lib/base/canonical-json.ts';
+import type { Result } from '#lib/base/result.ts';
+import { composePlan } from '#lib/composition/compose.ts';
+import type { Book } from '#lib/rulebook/book.ts';
+import type { JarSize } from '#lib/rulebook/offer.ts';
+import type { Plan } from '#lib/rulebook/variant.ts';
+import type { Card } from '#lib/weighing/card.ts';
+import { massLimits } from '#lib/weighing/mass-limits.ts';
+import { cardFor } from '#lib/weighing/mixing-card.ts';
+import { phCheckFor } from '#lib/weighing/ph-due.ts';
+import type { Flow } from './flow.ts';
+import type { ShopStand } from './shop-context.ts';
+import { withoutStopped } from './shop-context.ts';
+
+export interface CardWish {
+  readonly book: Book;
+  readonly plan: Plan;
+  readonly jarSize: JarSize;
+}
+
+/** The card, or why this shop cannot make the jar now. */
+export function cardHere(tx: Reading, stand: ShopStand, { book, plan, jarSize }: CardWish): Result<Card, readonly Finding[]> {
+  const isFirst = listOrdersOfDay(tx, stand.day).length === 0;
+  return cardFor({
+    book,
+    plan,
+    jarSize,
+    scales: stand.bench?.scales ?? [],
+    limits: massLimits({ book, plan, markets: book.rulebook.markets, day: stand.day }),
+    lots: withoutStopped(stand),
+    day: stand.day,
+    phDue: phCheckFor(book, composePlan(book, plan), isFirst),
+    fullCleanAfterTags: [],
+    warmestC: null,
+  });
+}
+
+export interface CardIssue {
+  readonly orderId: string;
+  readonly editionHash: string;
+  readonly card: Card;
+  readonly reason: string;
+}
+
+/** Writes the card and promises its lots to the order. */
+export function issueCard(tx: Writing, flow: Flow, { orderId, editionHash, card, reason }: CardIssue): void {
+  insertCard(tx, { orderId, editionHash, body: card as unknown as Json, reason, atMs: flow.now });
+  for (const share of card.lines.flatMap((line) => line.lots)) insertReservation(tx, { id: flow.newId(), orderId, lotId: share.lotId, massUg: share.massUg, atMs: flow.now });
+}

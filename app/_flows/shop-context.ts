@@ -1,0 +1,116 @@
+// What the shop brings to a verdict: the scales of its bench, its lots and its stops. From facts in the file to what the domain asks.
+import type { LotState } from '#db/lots.ts';
+import { listStandingLots } from '#db/lots.ts';
+import type { Reading } from '#db/connection.ts';
+import { readShop } from '#db/shop.ts';
+import type { Stop } from '#db/stops.ts';
+import { listStopsInForce } from '#db/stops.ts';
+import type { StationScale } from '#db/stations.ts';
+import { listStations, listStationScales } from '#db/stations.ts';
+import type { Finding } from '#lib/base/finding.ts';
+import { finding } from '#lib/base/finding.ts';
+import type { Book } from '#lib/rulebook/book.ts';
+import { need, pairKey } from '#lib/rulebook/book.ts';
+import type { JarSize, ScaleProfile } from '#lib/rulebook/offer.ts';
+import type { Plan } from '#lib/rulebook/variant.ts';
+import { variantKey } from '#lib/rulebook/variant.ts';
+import { massUg } from '#lib/units/mass.ts';
+import type { LocalDay } from '#lib/units/time.ts';
+import { localDayIn } from '#lib/units/time.ts';
+import type { JudgeContext } from '#lib/verdict/verdict.ts';
+import type { BenchLot } from '#lib/weighing/allocate-lots.ts';
+import type { LineSource } from '#lib/weighing/bench-line.ts';
+import { massLimits } from '#lib/weighing/mass-limits.ts';
+import { benchFindings, lotFindings } from '#lib/weighing/mixing-card.ts';
+import type { BenchScale } from '#lib/weighing/scale.ts';
+import type { Flow } from './flow.ts';
+
+export interface BenchStand {
+  readonly stationId: string;
+  readonly scales: readonly BenchScale[];
+}
+
+export interface ShopStand {
+  readonly day: LocalDay;
+  readonly zone: string;
+  readonly bench: BenchStand | null;
+  readonly lots: readonly BenchLot[];
+  readonly stops: readonly Stop[];
+}
+
+/** The shop as it stands now, for one edition. Orders go to the first bench by code unless one is named. */
+export function readShopStand(tx: Reading, flow: Flow, book: Book, benchId: string | null = null): ShopStand {
+  const { zone } = readShop(tx);
+  const benches = listStations(tx).filter((station) => station.kind === 'bench' && (benchId === null || station.id === benchId));
+  const stations = benches.map((station) => ({ stationId: station.id, scales: listStationScales(tx, station.id).flatMap((scale) => benchScale(book, scale)) }));
+  return {
+    day: localDayIn(zone, flow.now),
+    zone,
+    bench: stations[0] ?? null,
+    lots: listStandingLots(tx).flatMap((state) => benchLot(state, zone)),
+    stops: listStopsInForce(tx),
+  };
+}
+
+/** A real scale may only be stricter than its profile; one whose profile is gone cannot be used. */
+function benchScale(book: Book, scale: StationScale): readonly BenchScale[] {
+  const profile: ScaleProfile | undefined = book.scaleProfiles.get(scale.profileId);
+  if (!profile) return [];
+  return [
+    {
+      id: scale.id,
+      code: scale.code,
+      stepUg: massUg(Math.max(profile.stepUg, scale.stricterStepUg ?? 0)),
+      repeatabilityUg: massUg(Math.max(profile.repeatabilityUg, scale.stricterRepeatabilityUg ?? 0)),
+      capacityUg: massUg(Math.min(profile.capacityUg, scale.stricterCapacityUg ?? profile.capacityUg)),
+    },
+  ];
+}
+
+const STATUS = { quarantine: 'quarantine', released: 'released', held: 'held', spent: 'spent', rejected: 'held' } as const;
+
+function benchLot({ lot, status, openedAtMs, leftUg }: LotState, zone: string): readonly BenchLot[] {
+  const source = sourceOf(lot.kind, lot.refId);
+  if (!source || leftUg === null) return [];
+  const openedOn = openedAtMs === null ? null : localDayIn(zone, openedAtMs);
+  return [{ id: lot.id, code: lot.code, source, status: STATUS[status], expiresOn: lot.expiryDay, openedOn, leftUg: massUg(Math.max(0, leftUg)) }];
+}
+
+function sourceOf(kind: LotState['lot']['kind'], refId: string): LineSource | null {
+  if (kind === 'stock') return { kind: 'stock', stockId: refId };
+  if (kind === 'base-cream') return { kind: 'cream' };
+  return kind === 'base-oil' ? { kind: 'wetting-oil' } : null;
+}
+
+/** Checks 14 and 15 of this shop for a jar size. */
+export function shopChecks(book: Book, stand: ShopStand, jarSize: JarSize): Pick<JudgeContext, 'bench' | 'shop'> {
+  const { day, bench } = stand;
+  const limitsOf = (plan: Plan) => massLimits({ book, plan, markets: book.rulebook.markets, day });
+  const common = { book, jarSize, scales: bench?.scales ?? [], limitsOf };
+  const lots = lotFindings({ ...common, lots: withoutStopped(stand), day, phDue: null, fullCleanAfterTags: [], warmestC: null });
+  return { bench: benchFindings(common), shop: (plan) => [...stopFindings(book, stand.stops, plan), ...lots(plan)] };
+}
+
+/** A stopped lot is as good as not there. */
+export const withoutStopped = ({ lots, stops }: Pick<ShopStand, 'lots' | 'stops'>): readonly BenchLot[] => {
+  const stopped = new Set(stops.filter((stop) => stop.subjectKind === 'lot').map((stop) => stop.subjectId));
+  return lots.filter((lot) => !stopped.has(lot.id));
+};
+
+/** Stops that name the variant or any part of its plan. */
+export function stopFindings(book: Book, stops: readonly Stop[], plan: Plan): readonly Finding[] {
+  const stockIds = plan.lines.map((line) => line.stockId);
+  const materialIds = [...new Set([...stockIds.flatMap((id) => need(book.stocks, id).parts.map((part) => part.materialId)), ...book.baseMaterialIds])];
+  const named = {
+    material: new Set(materialIds),
+    stock: new Set(stockIds),
+    lot: new Set<string>(),
+    pair: new Set(materialIds.flatMap((a) => materialIds.map((b) => pairKey(a, b)))),
+    shade: new Set([plan.variant.shadeId]),
+    active: new Set([...plan.variant.actives, ...(plan.adjuster ? [plan.adjuster] : [])].map((chosen) => chosen.activeId)),
+    variant: new Set([variantKey(plan.variant)]),
+  } satisfies Record<Stop['subjectKind'], ReadonlySet<string>>;
+  return stops
+    .filter((stop) => named[stop.subjectKind].has(stop.subjectId))
+    .map((stop) => finding('stopped', stop.id, { subjectKind: stop.subjectKind, subjectId: stop.subjectId }));
+}
