@@ -12,6 +12,7 @@ import type { CoreLayer } from '#app/_ui/drawing/core-column.tsx';
 import { earth } from '#app/_ui/drawing/earth.data.ts';
 import { KioskFrame } from '#app/_ui/frames/kiosk-frame.tsx';
 import { whyNot } from '#app/_client/kiosk.ts';
+import { newRequestKey } from '#app/_client/request-key.ts';
 import { answersOf } from '#lib/answers/visit.ts';
 import type { MaskView, WhyNotOutput } from '#lib/contracts/kiosk.ts';
 import { moneyMinor } from '#lib/units/money.ts';
@@ -92,7 +93,7 @@ export function ResultsPage(props: StepProps): ReactNode {
             coreLabel={{ title: t('core-title', { name: mask.name }), description: t('core-description', { names: mask.layers.map((layer) => layer.name).join(', ') }) }}
             swatch={{ wet: [mask.colour.wetHex], dry: [mask.colour.dryHex], wetWord: t('wet'), dryWord: t('dry') }}
             chosen={state.chosenToken === mask.token}
-            onChoose={() => dispatch({ kind: 'pick', token: mask.token, requestKey: crypto.randomUUID() })}
+            onChoose={() => dispatch({ kind: 'pick', token: mask.token, requestKey: newRequestKey() })}
           />
         ))}
       </MaskCards>

@@ -57,11 +57,14 @@ export function sqlCapabilities(house: House): Finding[] {
 
 const dice = /^(random(UUID|UUIDv7|Bytes|Int|Fill|FillSync)|getRandomValues|webcrypto|generateKey(Pair)?(Sync)?)$/;
 
+/** A browser makes one random thing: the key of a request. */
+const makesKeys = (path: string): boolean => path === 'app/_client/request-key.ts';
+
 /** Randomness, whether from Math, the global crypto or node:crypto. */
 export const randomness = (house: House): Finding[] =>
   lookAt(
     house,
-    (path) => isProduction(path) && !isEdge(path),
+    (path) => isProduction(path) && !isEdge(path) && !makesKeys(path),
     (node) => {
       if (!ts.isIdentifier(node)) return undefined;
       const parent = node.parent;

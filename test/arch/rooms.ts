@@ -3,8 +3,9 @@
 import type ts from 'typescript';
 import { hasDirective } from './house.ts';
 
-/** `all` = anything; `types` = imports that carry no code; a pattern = only the files it matches; `codeOf` = types of all, code of those files. */
-export type Leave = 'all' | 'types' | RegExp | { readonly codeOf: RegExp };
+/** `all` = anything; `types` = imports that carry no code; a pattern = only the files it matches; `codeOf` = code of those files, and types of
+ * all others, or of those that `typesOf` names. */
+export type Leave = 'all' | 'types' | RegExp | { readonly codeOf: RegExp; readonly typesOf?: RegExp };
 
 export type Room = {
   readonly name: string;
@@ -42,11 +43,13 @@ const nouns = domain(ranks.slice(2));
 const forDisplay = {
   'lib/rulebook': /^lib\/rulebook\/language\.ts$/,
   'lib/weighing': /^lib\/weighing\/(band|readings)\.ts$/,
-  'lib/answers': /^lib\/answers\/reducer\.ts$/,
+  'lib/answers': { codeOf: /^lib\/answers\/visit\.ts$/, typesOf: /^lib\/answers\/kiosk-questions\.ts$/ },
   'lib/colour': /^lib\/colour\/colour-name(\.data)?\.ts$/,
 } as const;
 
-const codeForDisplay = Object.fromEntries(Object.entries(forDisplay).map(([name, codeOf]) => [name, { codeOf }]));
+const codeForDisplay = Object.fromEntries(
+  Object.entries(forDisplay).map(([name, leave]) => [name, { codeOf: leave instanceof RegExp ? leave : leave.codeOf }]),
+);
 
 const libRooms: Room[] = ranks.map((name, rank) => ({
   name: `lib/${name}`,
@@ -63,7 +66,15 @@ const browserPackages = {
   '@tanstack/react-query': 'all',
   '@fontsource-variable': 'all',
 } as const;
-const screenRooms = { ...foundations, ...nouns, 'lib/contracts': 'all', flows: 'all', server: 'all', client: 'all' } as const;
+const screenRooms = {
+  ...foundations,
+  ...nouns,
+  'lib/contracts': 'all',
+  flows: 'all',
+  server: 'all',
+  'variant-token': 'all',
+  client: 'all',
+} as const;
 const everything = {
   ...screenRooms,
   db: 'all',
@@ -74,6 +85,7 @@ const everything = {
   'office-client': 'all',
   worker: 'all',
   'open-editions': 'all',
+  'variant-token': 'all',
   clock: 'all',
   serve: 'all',
   launcher: 'all',
@@ -131,6 +143,13 @@ export const rooms: readonly Room[] = [
     },
     packages: {},
   },
+  // The token that stands for a variant in the kiosk, sealed and opened again: an edge between wire and domain, kept beside the seal.
+  {
+    name: 'variant-token',
+    holds: /^app\/_server\/variant-token\.ts$/,
+    rooms: { ...foundations, 'lib/rulebook': 'types', 'lib/contracts': /^lib\/contracts\/variant\.ts$/, server: 'all' },
+    packages: {},
+  },
   // The file that starts the server and hands everything to everyone; nobody imports it.
   {
     name: 'serve',
@@ -156,7 +175,7 @@ export const rooms: readonly Room[] = [
   {
     name: 'api',
     holds: /^app\/api\/.+\/route\.ts$/,
-    rooms: { ...foundations, 'lib/contracts': 'all', flows: 'all', server: 'all' },
+    rooms: { ...foundations, 'lib/contracts': 'all', flows: 'all', server: 'all', 'variant-token': 'all' },
     packages: { next: 'types' },
   },
   {
@@ -255,5 +274,6 @@ export function packageLeave(room: Room, name: string): 'all' | 'types' | undefi
 export function isCovered(leave: Leave | undefined, path: string, carriesCode: boolean): boolean {
   if (leave === undefined || leave === 'all') return leave === 'all';
   if (leave === 'types') return !carriesCode;
-  return leave instanceof RegExp ? leave.test(path) : !carriesCode || leave.codeOf.test(path);
+  if (leave instanceof RegExp) return leave.test(path);
+  return leave.codeOf.test(path) || (!carriesCode && (leave.typesOf?.test(path) ?? true));
 }

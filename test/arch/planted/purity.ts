@@ -220,6 +220,7 @@ export type Worker = Worker[] | console.A | Event | typeof fetch;`,
   planted('dice', 'ids made at the edge; arithmetic in lib', {
     'app/_server/services.ts': "import { randomUUID } from 'node:crypto';\nexport const x = () => randomUUID();\n",
     'app/_cli/demo.ts': 'export const x = () => Math.random();\n',
+    'app/_client/request-key.ts': 'export const x = () => crypto.getRandomValues(new Uint8Array(16));\n',
     ...lib('export const x = (a: number) => Math.round(a);'),
   }),
   planted('environment', 'the server reads its settings; db its process number', {

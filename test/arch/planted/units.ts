@@ -44,6 +44,7 @@ const lines: readonly Line[] = [
     'm - n',
     'm % n',
     'p + m',
+    'm + p',
     '+(m + n)',
     '-(m + n)',
     'p > 0 ? m + n : 0',
@@ -83,7 +84,7 @@ const lines: readonly Line[] = [
 ];
 
 const contract = (fields: string): string =>
-  `// Decides one thing.\nimport { z } from 'zod';\nimport { massUg } from '../units/mass.ts';\nexport const planted = z.strictObject({ ${fields} });\nvoid massUg;\n`;
+  `// Decides one thing.\nimport { z } from 'zod';\nimport { massUg } from '../units/mass.ts';\nconst loose = z.int();\nexport const planted = z.strictObject({ ${fields} });\nvoid [massUg, loose];\n`;
 const table = (columns: string): string =>
   `// Decides one thing.\nimport { customType, integer, real, sqliteTable, text } from 'drizzle-orm/sqlite-core';\nimport { massUg as makeMassUg } from '#lib/units/mass.ts';\nimport type { MassUg } from '#lib/units/mass.ts';\n` +
   `const massUg = customType<{ data: MassUg; driverData: number }>({ dataType: () => 'integer', fromDriver: makeMassUg });\n` +
@@ -131,6 +132,9 @@ export const plantedUnits: readonly PlantedUnit[] = [
     "'exact': z.bigint()",
     'lines: z.array(z.strictObject({ target: z.int() }))',
     'umUg2: z.int()',
+    'typed: z.string().transform(Number)',
+    'pair: z.tuple([z.int(), z.int()])',
+    'loose',
   ].map((fields) => inContract('naked number', fields)),
   ...[
     'targetMassUg: z.int(), phX100Min: z.int(), seq: z.int(), week: z.int().nullable(), version: z.literal(1)',
@@ -149,6 +153,12 @@ export const plantedUnits: readonly PlantedUnit[] = [
     "targetMassUg: integer('target_mass_ug').notNull(), readingUg: massUg('reading_ug'), seq: integer().notNull()",
     "isOpen: integer({ mode: 'boolean' }), id: text('id').primaryKey(), note: text()",
   ].map((columns) => inTable(null, columns)),
+  {
+    rule: 'naked number',
+    name: 'a fact of a finding, in a type',
+    folder: 'lib/base',
+    code: '// Decides one thing.\nexport type MoreFacts = { readonly found: number };\n',
+  },
   {
     rule: 'naked number',
     name: 'a fact of a finding',
