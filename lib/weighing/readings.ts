@@ -48,6 +48,10 @@ export interface LineState extends Band {
   readonly targetUg: MassUg;
   readonly weighedUg: MassUg;
   readonly weighingsCount: number;
+  /** Weighings in all, as the card or the larger batch plans them. */
+  readonly plannedWeighingsCount: number;
+  /** Where the top-up of a larger batch goes; null where none is owed. */
+  readonly topUpInto: RegrownLine['into'];
   readonly stage: LineStage;
 }
 
@@ -77,7 +81,8 @@ export function foldReadings(card: Card, facts: readonly BenchFact[]): JarState 
     const planned = regrown?.plannedWeighingsCount ?? Math.max(1, line.lots.length);
     const isOwed = regrown !== undefined && regrown.topUpUg > 0;
     const stage = stageOf(bandStateOf({ loUg, hiUg }, weighedUg), { done: weighings.size, planned, isOwed });
-    return { lineNo: line.lineNo, targetUg, loUg, hiUg, weighedUg, weighingsCount: weighings.size, stage };
+    const counts = { weighingsCount: weighings.size, plannedWeighingsCount: planned };
+    return { lineNo: line.lineNo, targetUg, loUg, hiUg, weighedUg, ...counts, topUpInto: regrown?.into ?? null, stage };
   });
   const corrections = standing.flatMap((fact) => (fact.kind === 'correction' ? [{ stockId: fact.stockId, massUg: fact.massUg }] : []));
   const next = lines.find((line) => line.stage !== 'in-band');
