@@ -52,9 +52,12 @@ export const listHeldJars = (tx: Reading): readonly JarRelease[] =>
     .all()
     .map(({ release }) => release);
 
+/** How often the label was printed; the last print has this number. */
+export const countLabelPrints = (tx: Reading, jarCode: string): number => copies(tx).get({ jarCode })?.copyNo ?? 0;
+
 /** Notes a print of the label. @returns its number: from 2 on it is a copy and says so */
 export function insertLabelPrint(tx: Writing, row: Omit<LabelPrint, 'copyNo'>): number {
-  const copyNo = (copies(tx).get({ jarCode: row.jarCode })?.copyNo ?? 0) + 1;
+  const copyNo = countLabelPrints(tx, row.jarCode) + 1;
   insertPrint(tx, { ...row, copyNo });
   return copyNo;
 }

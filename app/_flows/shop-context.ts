@@ -47,7 +47,7 @@ export function readShopStand(tx: Reading, flow: Flow, book: Book, benchId: stri
     day: localDayIn(zone, flow.now),
     zone,
     bench: stations[0] ?? null,
-    lots: listStandingLots(tx).flatMap((state) => benchLot(state, zone)),
+    lots: listStandingLots(tx).flatMap((state) => benchLotOf(state, zone) ?? []),
     stops: listStopsInForce(tx),
   };
 }
@@ -69,11 +69,12 @@ function benchScale(book: Book, scale: StationScale): readonly BenchScale[] {
 
 const STATUS = { quarantine: 'quarantine', released: 'released', held: 'held', spent: 'spent', rejected: 'held' } as const;
 
-function benchLot({ lot, status, openedAtMs, leftUg }: LotState, zone: string): readonly BenchLot[] {
+/** A lot as the domain sees it; null for one that is counted, not weighed. */
+export function benchLotOf({ lot, status, openedAtMs, leftUg }: LotState, zone: string): BenchLot | null {
   const source = sourceOf(lot.kind, lot.refId);
-  if (!source || leftUg === null) return [];
+  if (!source || leftUg === null) return null;
   const openedOn = openedAtMs === null ? null : localDayIn(zone, openedAtMs);
-  return [{ id: lot.id, code: lot.code, source, status: STATUS[status], expiresOn: lot.expiryDay, openedOn, leftUg: massUg(Math.max(0, leftUg)) }];
+  return { id: lot.id, code: lot.code, source, status: STATUS[status], expiresOn: lot.expiryDay, openedOn, leftUg: massUg(Math.max(0, leftUg)) };
 }
 
 function sourceOf(kind: LotState['lot']['kind'], refId: string): LineSource | null {
@@ -97,8 +98,12 @@ export const withoutStopped = ({ lots, stops }: Pick<ShopStand, 'lots' | 'stops'
   return lots.filter((lot) => !stopped.has(lot.id));
 };
 
-/** Stops that name the variant or any part of its plan. */
-export function stopFindings(book: Book, stops: readonly Stop[], plan: Plan): readonly Finding[] {
+/** Stops that name the variant or any part of its plan, as findings. */
+export const stopFindings = (book: Book, stops: readonly Stop[], plan: Plan): readonly Finding[] =>
+  stopsOnPlan(book, stops, plan).map((stop) => finding('stopped', stop.id, { subjectKind: stop.subjectKind, subjectId: stop.subjectId }));
+
+/** Stops that name the variant or any part of its plan. A lot is no part of a plan: whoever chooses lots leaves stopped ones out. */
+export function stopsOnPlan(book: Book, stops: readonly Stop[], plan: Plan): readonly Stop[] {
   const stockIds = plan.lines.map((line) => line.stockId);
   const materialIds = [...new Set([...stockIds.flatMap((id) => need(book.stocks, id).parts.map((part) => part.materialId)), ...book.baseMaterialIds])];
   const named = {
@@ -110,7 +115,5 @@ export function stopFindings(book: Book, stops: readonly Stop[], plan: Plan): re
     active: new Set([...plan.variant.actives, ...(plan.adjuster ? [plan.adjuster] : [])].map((chosen) => chosen.activeId)),
     variant: new Set([variantKey(plan.variant)]),
   } satisfies Record<Stop['subjectKind'], ReadonlySet<string>>;
-  return stops
-    .filter((stop) => named[stop.subjectKind].has(stop.subjectId))
-    .map((stop) => finding('stopped', stop.id, { subjectKind: stop.subjectKind, subjectId: stop.subjectId }));
+  return stops.filter((stop) => named[stop.subjectKind].has(stop.subjectId));
 }

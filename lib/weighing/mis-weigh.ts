@@ -59,9 +59,17 @@ function surplusOf({ book, card }: GrowAsk, grown: Grown): MoneyMinor {
   return costOf(book, more);
 }
 
-function discard({ book, card, state }: GrowAsk, growRefusals: readonly GrowRefusal[]): MendOption {
+const discard = (ask: GrowAsk, growRefusals: readonly GrowRefusal[]): MendOption => ({
+  kind: 'discard',
+  wasteMinor: jarCostMinor(ask),
+  growRefusals,
+});
+
+/** Material cost of all that is in the vessel, a correction of the pH included. */
+export function jarCostMinor({ book, card, state }: Pick<GrowAsk, 'book' | 'card' | 'state'>): MoneyMinor {
   const weighed = card.lines.map((line, index) => ({ source: line.source, massUg: state.lines[index]?.weighedUg ?? 0 }));
-  return { kind: 'discard', wasteMinor: costOf(book, weighed), growRefusals };
+  const corrections = state.corrections.map(({ stockId, massUg: mass }) => ({ source: { kind: 'stock', stockId } as const, massUg: mass }));
+  return costOf(book, [...weighed, ...corrections]);
 }
 
 const UG_PER_KG = 10n ** 9n;

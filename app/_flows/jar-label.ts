@@ -1,0 +1,74 @@
+// The label of one jar: from the lots that were really used and the recipe that the customer was shown. Made once, at the decision, and kept.
+import type { Reading } from '#db/connection.ts';
+import { listJarFacts } from '#db/jar-facts.ts';
+import { findLot } from '#db/lots.ts';
+import { readShop } from '#db/shop.ts';
+import { invariant } from '#lib/base/invariant.ts';
+import type { Result } from '#lib/base/result.ts';
+import { accept, refuse } from '#lib/base/result.ts';
+import { composePlan } from '#lib/composition/compose.ts';
+import { cautionsForMarket } from '#lib/label/cautions-for-market.ts';
+import type { LabelContent } from '#lib/label/label-content.ts';
+import { labelContent } from '#lib/label/label-content.ts';
+import type { UsedLot } from '#lib/label/use-by.ts';
+import { durabilityOf, lastDayOfUse } from '#lib/label/use-by.ts';
+import { labelIngredients } from '#lib/law/label-order.ts';
+import { need } from '#lib/rulebook/book.ts';
+import type { LocalDay } from '#lib/units/time.ts';
+import { localDayIn } from '#lib/units/time.ts';
+import { judge } from '#lib/verdict/judge.ts';
+import type { BenchOrder } from './bench-order.ts';
+import type { BenchRefusal } from './bench-refusal.ts';
+
+export interface JarLabel {
+  readonly content: LabelContent;
+  /** Last day of use, whether the label prints it or an opening period. */
+  readonly useByDay: LocalDay;
+}
+
+/** The label in the edition's first market and the order's language; refused where a text is missing or the jar would be over already. */
+export function labelOf(tx: Reading, bench: BenchOrder): Result<JarLabel, BenchRefusal> {
+  const { view, card, edition, stand } = bench;
+  const { book } = edition;
+  const [market] = book.rulebook.markets;
+  invariant(view.jar && market, 'a label is made of a jar, for a market of its edition');
+  const { jarLifeMonths, openedLabelMonths } = book.rulebook.house;
+  const life = { mixedOn: stand.day, jarLifeMonths, lots: usedLots(tx, bench), packagingExpiresOn: null };
+  const durability = durabilityOf(life, openedLabelMonths);
+  if (!durability.ok) return refuse({ kind: 'life-over' });
+  const content = labelContent({
+    book,
+    market,
+    lang: view.order.lang,
+    variant: card.plan.variant,
+    netUg: card.netUg,
+    ingredients: labelIngredients(book, composePlan(book, card.plan), market),
+    cautionIds: cautionIdsOf(bench),
+    batchCode: view.jar.batchCode,
+    durability: durability.value,
+    shop: { name: readShop(tx).name, address: market.responsiblePerson.address },
+  });
+  return content.ok ? accept({ content: content.value, useByDay: lastDayOfUse(life) }) : refuse({ kind: 'label-lacks-text', textIds: content.refusal.textIds });
+}
+
+/** Of this market, with the rule that asks for each; those of the order where the recipe would no longer be permitted today. */
+function cautionIdsOf({ edition: { book }, card, stand, view }: BenchOrder): readonly string[] {
+  const [market] = book.rulebook.markets;
+  const verdict = judge(book, card.plan, { day: stand.day });
+  return verdict.kind === 'permitted' && market ? cautionsForMarket(book, verdict.cautions, market.id) : view.order.variantCautionIds;
+}
+
+/** Every lot that a standing fact of the jar names, as it stands now: open by then. */
+function usedLots(tx: Reading, { view, edition: { book }, stand }: BenchOrder): readonly UsedLot[] {
+  const { readings, voids, mends } = listJarFacts(tx, view.jar?.batchCode ?? '');
+  const voided = new Set(voids.map((one) => one.readingId));
+  const lotIds = new Set([...readings.filter((one) => !voided.has(one.id)).map((one) => one.lotId), ...mends.flatMap((one) => one.lotId ?? [])]);
+  return [...lotIds].map((lotId) => {
+    const state = findLot(tx, lotId);
+    invariant(state, `lot ${lotId} is gone`);
+    const { lot, openedAtMs } = state;
+    const openedOn = openedAtMs === null ? stand.day : localDayIn(stand.zone, openedAtMs);
+    const inUseDays = lot.kind === 'stock' ? need(book.stocks, lot.refId).inUseDays : book.rulebook.base.inUseDays;
+    return { expiresOn: lot.expiryDay, openedOn, inUseDays: inUseDays ?? null };
+  });
+}

@@ -1,0 +1,80 @@
+// The decision at the end of the bench: what was really weighed is judged once more, with the measured pH. Released, or held with the reasons;
+// what is held is decided later by two people. Either way the label is made now and never changes.
+import type { Writing } from '#db/connection.ts';
+import { insertRelease } from '#db/releases.ts';
+import { freeReservations } from '#db/reservations.ts';
+import type { Finding } from '#lib/base/finding.ts';
+import type { Json } from '#lib/base/canonical-json.ts';
+import type { Result } from '#lib/base/result.ts';
+import { accept, refuse } from '#lib/base/result.ts';
+import { compose } from '#lib/composition/compose.ts';
+import { parseBatchCode } from '#lib/label/batch-code.ts';
+import { labelFit } from '#lib/label/label-fit.ts';
+import { need } from '#lib/rulebook/book.ts';
+import { judgeWeighed } from '#lib/verdict/judge.ts';
+import { jarCostMinor } from '#lib/weighing/mis-weigh.ts';
+import { weighedAmounts } from '#lib/weighing/release-jar.ts';
+import type { BenchAsked, BenchDecision } from './bench-act.ts';
+import { actAtBench, stoppedBy } from './bench-act.ts';
+import type { BenchOrder } from './bench-order.ts';
+import { growAskOf } from './bench-order.ts';
+import type { BenchRefusal } from './bench-refusal.ts';
+import type { Flow } from './flow.ts';
+import { staffOf, stampOf } from './flow.ts';
+import { labelOf } from './jar-label.ts';
+
+/** `jarCode`: as read from the jar itself, so that the decision is about the jar in the hand. */
+export const releaseJar = (flow: Flow, asked: BenchAsked & { readonly jarCode: string }): Result<null, BenchRefusal> =>
+  actAtBench(flow, {
+    ...asked,
+    content: { release: asked.jarCode },
+    decide: (tx, bench) => {
+      if (!mayDecide(bench)) return refuse({ kind: 'not-this-step' });
+      const stopped = stoppedBy(bench);
+      if (stopped) return refuse(stopped);
+      return isOfJar(bench, asked.jarCode) ? decided(tx, flow, bench) : refuse({ kind: 'other-jar' });
+    },
+  });
+
+/** At the end of the card; or before it, when a measured pH is out and stays out: then the jar can only be held. */
+export const mayDecide = ({ step, checks }: BenchOrder): boolean => step.kind === 'release' || (step.kind === 'ph' && checks.some((check) => check.kind === 'ph'));
+
+/** Spaces, hyphens and small letters are forgiven. */
+export const isOfJar = ({ view }: Pick<BenchOrder, 'view'>, code: string): boolean =>
+  parseBatchCode(code).ok && code.replace(/[\s-]/g, '').toUpperCase() === view.jar?.batchCode;
+
+function decided(tx: Writing, flow: Flow, bench: BenchOrder): BenchDecision {
+  const { view, edition, card } = bench;
+  const label = labelOf(tx, bench);
+  if (!label.ok) return label;
+  const size = need(edition.book.labelSizes, need(edition.book.jarSizes, card.jarSizeId).labelSizeId);
+  const weighed = weighedFindings(bench);
+  if (!weighed.ok || !view.jar) return refuse({ kind: 'not-this-step' });
+  const findings = [...weighed.value, ...labelFit(label.value.content, size)];
+  const outcome = findings.length === 0 ? 'released' : 'held';
+  const row = {
+    jarCode: view.jar.batchCode,
+    outcome,
+    findings,
+    label: label.value.content as unknown as Json,
+    useByDay: label.value.useByDay,
+    materialCostMinor: jarCostMinor(growAskOf(bench)),
+    byAccountId: staffOf(flow).accountId,
+  } as const;
+  return accept({
+    kind: `jar-${outcome}`,
+    body: { jarCode: row.jarCode, findings: findings.map((found) => found.code), useByDay: row.useByDay },
+    save: (writing) => {
+      insertRelease(writing, { ...row, ...stampOf(writing, flow.now) });
+      freeReservations(writing, { orderId: view.order.id, reason: 'used', atMs: flow.now });
+    },
+  });
+}
+
+/** Refused while a line is outside its band. */
+function weighedFindings({ edition: { book }, card, progress, checks, stand }: BenchOrder): Result<readonly Finding[], null> {
+  const amounts = weighedAmounts(card, progress.state);
+  if (!amounts.ok) return refuse(null);
+  const measured = checks.findLast((check) => check.kind === 'ph')?.phX100 ?? null;
+  return accept(judgeWeighed(book, { jar: compose(book, amounts.value), measuredPhX100: measured }, { day: stand.day }));
+}
