@@ -25,4 +25,8 @@ async function reach(path: string, input: unknown): Promise<Response | null> {
 }
 
 const isProblem = (body: unknown): body is Problem =>
-  typeof body === 'object' && body !== null && 'type' in body && typeof body.type === 'string' && body.type.startsWith('urn:jarwright:problem:');
+  typeof body === 'object' &&
+  body !== null &&
+  'type' in body &&
+  typeof body.type === 'string' &&
+  body.type.startsWith('urn:jarwright:problem:');

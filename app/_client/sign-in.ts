@@ -3,8 +3,11 @@ import type { FirstAccountOutput, SignInOutput } from '#lib/contracts/sign-in.ts
 import type { Reply } from './send.ts';
 import { send } from './send.ts';
 
-export const signIn = (input: { readonly code: string; readonly password: string; readonly stationId: string | null }): Promise<Reply<SignInOutput>> =>
-  send('/api/sign-in', input);
+export const signIn = (input: {
+  readonly code: string;
+  readonly password: string;
+  readonly stationId: string | null;
+}): Promise<Reply<SignInOutput>> => send('/api/sign-in', input);
 
 export const signOut = (): Promise<Reply<{ readonly ok: true }>> => send('/api/sign-out', {});
 

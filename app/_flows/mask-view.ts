@@ -1,97 +1,75 @@
 // From a mask to what a customer may see of it: names, colours, words and a coarse drawing. No share, level or material id leaves here.
-import type { Person } from '#lib/answers/person.ts';
 import { invariant } from '#lib/base/invariant.ts';
+import type { Swatch } from '#lib/colour/lab.ts';
 import { swatchOf } from '#lib/colour/lab.ts';
 import type { Book } from '#lib/rulebook/book.ts';
 import { need } from '#lib/rulebook/book.ts';
 import type { Lang } from '#lib/rulebook/language.ts';
-import type { Material } from '#lib/rulebook/material.ts';
 import type { Claims, LabX100 } from '#lib/rulebook/offer.ts';
 import type { Variant } from '#lib/rulebook/variant.ts';
-import type { Mask } from '#lib/variants/three-masks.ts';
+import type { MoneyMinor } from '#lib/units/money.ts';
+import type { DrawnLayer } from '#lib/variants/drawn-layers.ts';
+import { drawnLayers } from '#lib/variants/drawn-layers.ts';
+import { claimsShown, concernsServed } from '#lib/variants/mask-words.ts';
+import type { Mask, MaskRole } from '#lib/variants/three-masks.ts';
+import type { OwedCaution } from './owed-cautions.ts';
 import { owedCautions } from './owed-cautions.ts';
-
-export type Hatch = 'base-clay' | 'tint-clay' | 'mineral-colour' | 'oil' | 'humectant' | 'acid' | 'botanical' | 'preservative' | 'cream';
-
-export interface ShownLayer {
-  readonly name: string;
-  readonly hatch: Hatch;
-  readonly thicknessIndex: number;
-}
+import type { OpenVisit } from './visit-question.ts';
 
 /** Everything of a mask but its token, which the edge adds. */
-export function maskView(book: Book, lang: Lang, person: Person, mask: Mask) {
-  const textOf = (textId: string): string => book.rulebook.texts[lang]?.[textId] ?? textId;
-  const { variant, verdict } = mask;
-  const shade = need(book.shades, variant.shadeId);
-  const claims = claimsOf(book, variant);
+export interface ShownMask {
+  readonly role: MaskRole;
+  readonly shadeName: string;
+  readonly activeNames: readonly string[];
+  readonly priceMinor: MoneyMinor;
+  readonly colour: { readonly name: string; readonly wetHex: string; readonly dryHex: string; readonly isPaler: boolean };
+  readonly layers: readonly DrawnLayer[];
+  readonly chosenFor: readonly string[];
+  readonly good: { readonly text: string; readonly basis: Claims['goodBasis'] };
+  readonly lessGood: string;
+  readonly cautions: readonly OwedCaution[];
+}
+
+export function maskView({ edition, person, stand, lang }: OpenVisit, mask: Mask): ShownMask {
+  const { book } = edition;
+  const { variant, plan, verdict } = mask;
+  const { colour } = need(book.shades, variant.shadeId);
+  const claims = claimsShown(book, variant, person.wishes);
+  const concerns = new Map(book.rulebook.concerns.map((concern) => [concern.id, concern]));
+  const textOf = (textId: string): string => textIn(book, lang, textId);
+  const [wet, dry] = [screenColour(colour.wet), screenColour(colour.dry)];
   return {
     role: mask.role,
-    name: maskName(book, lang, variant),
+    ...maskNames(book, lang, variant),
     priceMinor: mask.priceMinor,
-    colour: { name: textOf(shade.colour.nameTextId), wetHex: hexOf(shade.colour.wet), dryHex: hexOf(shade.colour.dry) },
-    layers: layersOf(book, lang, variant),
-    chosenFor: concernsMet(book, variant, person).map((textId) => textOf(textId)),
+    colour: { name: textOf(colour.nameTextId), wetHex: wet.hex, dryHex: dry.hex, isPaler: wet.reduced || dry.reduced },
+    layers: drawnLayers(book, lang, variant),
+    chosenFor: concernsServed(book, variant, person.wishes).map((id) => textOf(need(concerns, id).textId)),
     good: { text: textOf(claims.goodTextId), basis: claims.goodBasis },
     lessGood: textOf(claims.lessGoodTextId),
-    cautions: owedCautions(book, verdict.cautions, person).map(({ caution, mustTick }) => ({
-      id: caution.id,
-      text: textOf(caution.textId),
-      short: textOf(caution.labelTextId ?? caution.textId),
-      mustTick,
-    })),
+    cautions: owedCautions(book, { plan, day: stand.day, person, lang, ofVerdict: verdict.cautions }).cautions,
+  };
+}
+
+/** A shade goes by its house name, an active by its INCI or common chemical name. */
+export function maskNames(book: Book, lang: Lang, variant: Variant): Pick<ShownMask, 'shadeName' | 'activeNames'> {
+  return {
+    shadeName: need(book.shades, variant.shadeId).name[lang] ?? variant.shadeId,
+    activeNames: variant.actives.map(({ activeId }) => need(book.actives, activeId).name[lang] ?? activeId),
   };
 }
 
 /** "Fern Bank with niacinamide and panthenol". */
 export function maskName(book: Book, lang: Lang, variant: Variant): string {
-  const shade = need(book.shades, variant.shadeId).name[lang] ?? variant.shadeId;
-  const actives = variant.actives.map((chosen) => (need(book.actives, chosen.activeId).name[lang] ?? chosen.activeId).toLowerCase());
-  return actives.length === 0 ? shade : `${shade} with ${new Intl.ListFormat(lang, { type: 'conjunction' }).format(actives)}`;
+  const { shadeName, activeNames } = maskNames(book, lang, variant);
+  const actives = activeNames.map((name) => name.toLowerCase());
+  return actives.length === 0 ? shadeName : `${shadeName} with ${new Intl.ListFormat(lang, { type: 'conjunction' }).format(actives)}`;
 }
 
-/** The strongest active speaks; a mask without actives is its shade. */
-function claimsOf(book: Book, variant: Variant): Claims {
-  const [first] = variant.actives.map((chosen) => need(book.actives, chosen.activeId));
-  const claims = first ? first.claims : need(book.shades, variant.shadeId).claims;
-  invariant(claims, `no claims for ${variant.shadeId}`);
-  return claims;
+function textIn(book: Book, lang: Lang, textId: string): string {
+  const text = book.rulebook.texts[lang]?.[textId];
+  invariant(text !== undefined, `no text ${textId} in ${lang}`);
+  return text;
 }
 
-function concernsMet(book: Book, variant: Variant, person: Person): readonly string[] {
-  const met = new Set(
-    variant.actives.flatMap(({ activeId, levelPpm }) =>
-      (need(book.actives, activeId).levels.find((level) => level.levelPpm === levelPpm)?.benefits ?? []).filter((benefit) => benefit.benefitMilli > 0).map((benefit) => benefit.concernId),
-    ),
-  );
-  return book.rulebook.concerns.filter((concern) => met.has(concern.id) && (person.wishes.get(concern.id) ?? 0) > 0).map((concern) => concern.textId);
-}
-
-/** Cream and oil first, then powders, then actives; thickness in coarse steps of the square root, as a picture is drawn. */
-function layersOf(book: Book, lang: Lang, variant: Variant): readonly ShownLayer[] {
-  const layer = (material: Material, sharePpm: number): ShownLayer => ({
-    name: material.name[lang] ?? material.code,
-    hatch: hatchOf(material),
-    thicknessIndex: Math.min(6, Math.max(1, Math.round(Math.sqrt(sharePpm / 1000)))),
-  });
-  return [
-    { name: book.rulebook.base.code, hatch: 'cream', thicknessIndex: 12 },
-    { name: need(book.materials, book.rulebook.base.wettingOilParts[0]?.materialId ?? '').name[lang] ?? '', hatch: 'oil', thicknessIndex: 5 },
-    ...need(book.shades, variant.shadeId).parts.map((part) => layer(need(book.materials, part.materialId), part.sharePpm)),
-    ...variant.actives.map((chosen) => layer(need(book.materials, need(book.actives, chosen.activeId).materialId), chosen.levelPpm)),
-  ];
-}
-
-export function hatchOf(material: Material): Hatch {
-  if (material.kind === 'pigment') return 'mineral-colour';
-  if (material.kind === 'oil') return 'oil';
-  if (material.classes.includes('acid')) return 'acid';
-  if (material.kind === 'insoluble-powder') return isWhite(material) ? 'base-clay' : 'tint-clay';
-  if (material.origin === 'plant') return 'botanical';
-  return material.classes.includes('preservative') ? 'preservative' : 'humectant';
-}
-
-const hexOf = ({ lX100, aX100, bX100 }: LabX100): string => swatchOf({ l: lX100 / 100, a: aX100 / 100, b: bX100 / 100 }).hex;
-
-/** White clays carry the mask, coloured ones tint it: told apart by their INCI name, since a clay's own colour is not recorded. */
-const isWhite = (material: Material): boolean => material.substances.some((held) => held.substanceId === 'kaolin');
+const screenColour = ({ lX100, aX100, bX100 }: LabX100): Swatch => swatchOf({ l: lX100 / 100, a: aX100 / 100, b: bX100 / 100 });

@@ -1,22 +1,68 @@
-// Every caution that a customer is owed at the kiosk: those of the jar and those of their answers, in the rulebook's order.
+// Every caution that a customer is owed at the kiosk: those of the mask and those of their answers. None is ever left out.
 import type { Person } from '#lib/answers/person.ts';
+import { invariant } from '#lib/base/invariant.ts';
 import type { Book } from '#lib/rulebook/book.ts';
+import type { Lang } from '#lib/rulebook/language.ts';
 import type { Caution } from '#lib/rulebook/questionnaire.ts';
+import type { Plan } from '#lib/rulebook/variant.ts';
+import type { LocalDay } from '#lib/units/time.ts';
+import { judge } from '#lib/verdict/judge.ts';
 import type { CautionOwed } from '#lib/verdict/verdict.ts';
 
-export interface OwedAtKiosk {
-  readonly caution: Caution;
+export interface OwedCaution {
+  readonly id: string;
+  readonly text: string;
+  /** Its form for the label, or the whole text. */
+  readonly short: string;
   readonly mustTick: boolean;
-  /** Owed because of an answer: shown, and never stored by name. */
-  readonly isPersonal: boolean;
 }
 
-export function owedCautions(book: Book, ofJar: readonly CautionOwed[], person: Person): readonly OwedAtKiosk[] {
-  const jarIds = new Set(ofJar.map((owed) => owed.cautionId));
-  const personal = new Map(person.cautions.map((owed) => [owed.cautionId, owed.mustTick]));
-  return book.rulebook.cautions
-    .filter((caution) => caution.audience === 'customer' && (personal.has(caution.id) || (jarIds.has(caution.id) && caution.places.includes('kiosk'))))
-    .map((caution) => ({ caution, mustTick: caution.mustTick || personal.get(caution.id) === true, isPersonal: personal.has(caution.id) && !jarIds.has(caution.id) }));
+export interface OwedAtKiosk {
+  /** Those with a tick of their own first, then those of this mask, then general directions; equals in the rulebook's order. */
+  readonly cautions: readonly OwedCaution[];
+  /** Owed by the mask whoever buys it: what an order may keep. */
+  readonly variantCautionIds: readonly string[];
+  /** Whether an answer added any: all that an order may keep of these. */
+  readonly hasPersonal: boolean;
 }
 
-export const mustTickIds = (owed: readonly OwedAtKiosk[]): readonly string[] => owed.filter((one) => one.mustTick).map((one) => one.caution.id);
+export interface Owing {
+  readonly plan: Plan;
+  readonly day: LocalDay;
+  readonly person: Person;
+  readonly lang: Lang;
+  /** Of the verdict with this person in it. */
+  readonly ofVerdict: readonly CautionOwed[];
+}
+
+export function owedCautions(book: Book, { plan, day, person, lang, ofVerdict }: Owing): OwedAtKiosk {
+  const bare = judge(book, plan, { day });
+  const variantCautionIds = idsOf(bare.kind === 'permitted' ? bare.cautions : []);
+  const answered = new Map(person.cautions.map((owed) => [owed.cautionId, owed.mustTick]));
+  const ofJar = new Set(ofVerdict.map((owed) => owed.cautionId));
+  const isShown = (caution: Caution): boolean => answered.has(caution.id) || (ofJar.has(caution.id) && caution.places.includes('kiosk'));
+  const shown = book.rulebook.cautions.filter((caution) => caution.audience === 'customer' && isShown(caution));
+  const ranked = shown
+    .map((caution, index) => ({ caution, index, mustTick: caution.mustTick || answered.get(caution.id) === true }))
+    .sort((a, b) => rankOf(a) - rankOf(b) || a.index - b.index);
+  return {
+    cautions: ranked.map(({ caution, mustTick }) => ({ ...wordsOf(book, lang, caution), mustTick })),
+    variantCautionIds,
+    hasPersonal: shown.some((caution) => !variantCautionIds.includes(caution.id)),
+  };
+}
+
+const idsOf = (owed: readonly CautionOwed[]): readonly string[] => [...new Set(owed.map((one) => one.cautionId))].sort();
+
+function rankOf({ caution, mustTick }: { readonly caution: Caution; readonly mustTick: boolean }): number {
+  if (mustTick) return 0;
+  return caution.triggers.some((trigger) => trigger.kind === 'always') ? 2 : 1;
+}
+
+function wordsOf(book: Book, lang: Lang, { id, textId, labelTextId }: Caution): Omit<OwedCaution, 'mustTick'> {
+  const text = book.rulebook.texts[lang]?.[textId];
+  invariant(text !== undefined, `no text ${textId} in ${lang}`);
+  return { id, text, short: (labelTextId === undefined ? undefined : book.rulebook.texts[lang]?.[labelTextId]) ?? text };
+}
+
+export const mustTickIds = ({ cautions }: OwedAtKiosk): readonly string[] => cautions.filter((one) => one.mustTick).map((one) => one.id);

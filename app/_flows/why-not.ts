@@ -1,27 +1,30 @@
-// For the mask in hand: every other shade and every active that it lacks, with "fits" or all reasons.
-import type { Answer } from '#lib/answers/read-answers.ts';
+// "Why not the others?": every shade and every active that no shown mask has, beside the first of them, which is closest to the wish.
+import { invariant } from '#lib/base/invariant.ts';
 import type { Result } from '#lib/base/result.ts';
 import { accept } from '#lib/base/result.ts';
-import type { Book } from '#lib/rulebook/book.ts';
 import type { Variant } from '#lib/rulebook/variant.ts';
-import type { Fits } from '#lib/variants/what-fits.ts';
 import { whatFits } from '#lib/variants/what-fits.ts';
+import type { Choice } from './choices.ts';
+import { choicesBeside } from './choices.ts';
 import type { Flow } from './flow.ts';
-import { readShopStand } from './shop-context.ts';
-import type { VisitRefusal } from './visit-question.ts';
+import type { VisitAsked, VisitRefusal } from './visit-question.ts';
 import { openVisit } from './visit-question.ts';
 
-export interface WhyNotAsked {
-  readonly editionHash: string;
-  readonly answers: readonly Answer[];
-  readonly variant: Variant;
-}
-
-export const whyNotOthers = (flow: Flow, asked: WhyNotAsked): Result<{ readonly fits: Fits; readonly book: Book }, VisitRefusal> =>
-  flow.db.read((tx): Result<{ readonly fits: Fits; readonly book: Book }, VisitRefusal> => {
+export const whyNotOthers = (
+  flow: Flow,
+  asked: VisitAsked & { readonly shown: readonly Variant[] },
+): Result<readonly Choice[], VisitRefusal> =>
+  flow.db.read((tx): Result<readonly Choice[], VisitRefusal> => {
     const visit = openVisit(tx, flow, asked);
     if (!visit.ok) return visit;
-    const { edition, person } = visit.value;
-    const { day } = readShopStand(tx, flow, edition.book);
-    return accept({ fits: whatFits(edition.book, asked.variant, { day, person }), book: edition.book });
+    const [closest] = asked.shown;
+    invariant(closest, 'at least one mask was shown');
+    const shadeIds = new Set(asked.shown.map((mask) => mask.shadeId));
+    const activeIds = new Set(asked.shown.flatMap((mask) => mask.actives.map((chosen) => chosen.activeId)));
+    const { shades, levels } = whatFits(visit.value.edition.book, closest, visit.value.context);
+    const others = {
+      shades: shades.filter(({ shadeId }) => !shadeIds.has(shadeId)),
+      levels: levels.filter(({ chosen }) => !activeIds.has(chosen.activeId)),
+    };
+    return accept(choicesBeside(visit.value, closest, others));
   });

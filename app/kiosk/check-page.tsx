@@ -1,58 +1,69 @@
 'use client';
 import type { ReactNode } from 'react';
-import { Bar } from '#app/_ui/controls/bar.tsx';
 import { Button } from '#app/_ui/controls/button.tsx';
+import { Notice } from '#app/_ui/controls/notice.tsx';
 import { RuledList } from '#app/_ui/controls/section-head.tsx';
 import { Spine } from '#app/_ui/drawing/spine.tsx';
 import { KioskFrame } from '#app/_ui/frames/kiosk-frame.tsx';
-import { askedQuestions, mistakeIn } from '#lib/answers/visit.ts';
-import type { StepProps } from './kiosk-step.tsx';
-import { PageHeading } from './kiosk-step.tsx';
-import { kioskText } from './kiosk-text.ts';
+import { askedQuestions, chosenIds, mistakeIn } from '#lib/answers/visit-answers.ts';
+import { KioskBar } from './kiosk-bar.tsx';
+import type { KioskPageProps } from './kiosk-props.ts';
+import { PageHeading } from './page-heading.tsx';
 
-export function CheckPage({ show, state, dispatch, onBack, onMore, onFind }: StepProps): ReactNode {
-  const { t } = kioskText();
-  const asked = askedQuestions(show.questions, state.visit);
-  const open = asked.findIndex((question) => mistakeIn(question, state.visit) !== null);
-  const goOn = (): void => (open < 0 ? onFind() : dispatch({ kind: 'go', step: { kind: 'question', no: open } }));
+/** All answers at a glance, each a touch away; answers that went are named, never dropped in silence. */
+export function CheckPage({ show, visit, dispatch, text, onMore }: KioskPageProps): ReactNode {
+  const { t } = text;
+  const asked = askedQuestions(visit);
+  const dropped = show.questions.filter((question) => visit.droppedIds.includes(question.id)).map((question) => question.text);
   return (
     <KioskFrame
       brand={show.shopName}
       place={t('check-place')}
+      titleSize="results"
       flow="list"
-      spine={<Spine total={asked.length} answered={asked.length} asking={false} />}
+      spine={
+        <Spine total={asked.length} answered={asked.filter((question) => mistakeIn(question, visit) === null).length} asking={false} />
+      }
       shown={
         <>
-          <PageHeading>{t('check-title')}</PageHeading>
-          <p className="type-second">{t('check-note')}</p>
+          <PageHeading text={text}>{t('check-title')}</PageHeading>
+          <span className="type-second">{t('check-note')}</span>
         </>
       }
       bar={
-        <Bar>
-          <Button icon="arrow-start" onClick={onBack}>
-            {t('back')}
+        <KioskBar text={text} onMore={onMore}>
+          <Button kind="primary" iconEnd="arrow-end" data-main="" onClick={() => dispatch({ kind: 'continue' })}>
+            {t('show-masks')}
           </Button>
-          <Button kind="primary" iconEnd="arrow-end" data-main="" onClick={state.isBusy ? undefined : goOn} aria-busy={state.isBusy}>
-            {t(state.isBusy ? 'finding' : 'find-masks')}
-          </Button>
-          <Button icon="menu" onClick={onMore}>
-            {t('more')}
-          </Button>
-        </Bar>
+        </KioskBar>
       }
     >
+      {visit.hasListChanged && (
+        <Notice tone="care" role="status" title={t('check-changed')}>
+          {t('check-changed-note')}
+        </Notice>
+      )}
+      {dropped.length > 0 && <Notice tone="care" role="status" title={t('check-dropped', { questions: dropped.join(' ') })} />}
       <RuledList
         top
-        rows={asked.map((question, no) => ({
-          id: question.id,
-          title: question.text,
-          note: question.options.filter((option) => (state.visit.chosen[question.id] ?? []).includes(option.id)).map((option) => option.text).join(' · '),
-          action: (
-            <Button size="small" aria-label={t('change-question', { question: question.text })} onClick={() => dispatch({ kind: 'go', step: { kind: 'question', no } })}>
-              {t('change')}
-            </Button>
-          ),
-        }))}
+        rows={asked.map((question) => {
+          const ids = chosenIds(visit, question.id);
+          const answers = question.options.filter((option) => ids.includes(option.id)).map((option) => option.text);
+          return {
+            id: question.id,
+            title: question.text,
+            note: answers.length > 0 ? answers.join('. ') : t('check-open'),
+            action: (
+              <Button
+                size="small"
+                aria-label={t('change-question', { question: question.text })}
+                onClick={() => dispatch({ kind: 'change', questionId: question.id })}
+              >
+                {t('change')}
+              </Button>
+            ),
+          };
+        })}
       />
     </KioskFrame>
   );

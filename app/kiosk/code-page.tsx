@@ -1,47 +1,92 @@
 'use client';
 import type { ReactNode } from 'react';
-import { useEffect } from 'react';
 import { CodePanel } from '#app/_ui/cards/code-panel.tsx';
 import { Bar } from '#app/_ui/controls/bar.tsx';
 import { Button } from '#app/_ui/controls/button.tsx';
+import { Notice } from '#app/_ui/controls/notice.tsx';
+import { RuledList } from '#app/_ui/controls/section-head.tsx';
 import { JarDrawing } from '#app/_ui/drawing/jar-drawing.tsx';
+import { Spine } from '#app/_ui/drawing/spine.tsx';
 import { KioskFrame } from '#app/_ui/frames/kiosk-frame.tsx';
+import { massUg } from '#lib/units/mass.ts';
 import { moneyMinor } from '#lib/units/money.ts';
-import type { StepProps } from './kiosk-step.tsx';
-import { PageHeading } from './kiosk-step.tsx';
-import { kioskText } from './kiosk-text.ts';
+import styles from './kiosk.module.css';
+import type { KioskPageProps, Receipt } from './kiosk-props.ts';
+import { layersOf } from './mask-words.ts';
+import { PageHeading } from './page-heading.tsx';
 
-const GONE_AFTER_MS = 60_000;
-
-/** The code stands for a minute, then the page is wiped like any other. */
-export function CodePage({ show, code, priceMinor }: StepProps & { readonly code: string; readonly priceMinor: number }): ReactNode {
-  const { t, money } = kioskText();
-  useEffect(() => {
-    const timer = setTimeout(() => window.location.replace('/kiosk'), GONE_AFTER_MS);
-    return () => clearTimeout(timer);
-  }, []);
+/** The code to show at the counter. The answers are gone by now; the page clears itself when nobody is there. */
+export function CodePage({ show, visit, text, onWipe, hasMoreTime, onMoreTime }: KioskPageProps): ReactNode {
+  const { t, money, target } = text;
+  const { receipt } = visit;
+  if (!receipt) return null;
+  const line = {
+    name: receipt.title,
+    net: target(massUg(show.jarSizes[0]?.netUg ?? 0)),
+    price: money(moneyMinor(receipt.priceMinor), show.currency),
+  };
+  const total = show.questions.length;
   return (
     <KioskFrame
       brand={show.shopName}
       place={t('code-place')}
       titleSize="outcome"
       flow="follow"
-      picture={<JarDrawing width={420} height={520} />}
+      spine={<Spine total={total} answered={total} asking={false} />}
       shown={
         <>
-          <PageHeading>{t('code-title')}</PageHeading>
-          <p className="type-second">{t('code-wipe')}</p>
+          <PageHeading text={text}>{t('code-title')}</PageHeading>
+          <span className="type-second">{t('code-note')}</span>
         </>
       }
       bar={
         <Bar>
-          <Button kind="primary" data-main="" onClick={() => window.location.replace('/kiosk')}>
+          <Button aria-pressed={hasMoreTime} onClick={onMoreTime}>
+            {t(hasMoreTime ? 'more-time-on' : 'more-time')}
+          </Button>
+          <Button kind="primary" data-main="" onClick={onWipe}>
             {t('done')}
           </Button>
         </Bar>
       }
     >
-      <CodePanel word={t('code-word')} code={code} note={t('code-note', { price: money(moneyMinor(priceMinor), show.currency) })} />
+      <CodePanel
+        word={t('code-word')}
+        code={receipt.code}
+        note={t('code-line', line)}
+        symbol={<CodeSymbol receipt={receipt} title={t('code-symbol')} />}
+      />
+      <div className={styles.next}>
+        <div className={styles.jar}>
+          <JarDrawing layers={layersOf(receipt.picture, text)} width={360} height={400} />
+        </div>
+        <RuledList
+          top
+          rows={(['pay', 'mix', 'collect'] as const).map((step, index) => ({
+            id: step,
+            sign: <b className="type-heading">{index + 1}</b>,
+            title: t(`code-${step}`),
+            note: t(`code-${step}-note`, { count: receipt.aheadCount }),
+          }))}
+        />
+      </div>
+      <Notice tone="ok" title={t('code-wiped')}>
+        {t('code-wiped-note')}
+      </Notice>
     </KioskFrame>
+  );
+}
+
+/** The quiet zone is four modules wide (ISO/IEC 18004, 5.3.8). */
+const QUIET = 4;
+
+function CodeSymbol({ receipt, title }: { readonly receipt: Receipt; readonly title: string }): ReactNode {
+  const side = receipt.symbol.sideCount + 2 * QUIET;
+  return (
+    <svg viewBox={`${-QUIET} ${-QUIET} ${side} ${side}`} shapeRendering="crispEdges" role="img">
+      <title>{title}</title>
+      <rect x={-QUIET} y={-QUIET} width={side} height={side} fill="#FFFFFF" />
+      <path d={receipt.symbol.path} fill="#000000" />
+    </svg>
   );
 }

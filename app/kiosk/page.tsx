@@ -9,27 +9,31 @@ import { KioskVisit } from './kiosk-visit.tsx';
 
 export const metadata = { title: 'Mask maker' };
 
-export default async function KioskPage(): Promise<ReactNode> {
+interface KioskRequest {
+  readonly searchParams: Promise<Readonly<Record<string, string | string[] | undefined>>>;
+}
+
+/** The whole kiosk is this one document. `?counter=CS` says at which counter it stands. */
+export default async function Kiosk({ searchParams }: KioskRequest): Promise<ReactNode> {
   await connection();
+  const { counter } = await searchParams;
   const { flow } = await openPage();
-  const show = showKiosk(flow);
+  const open = showKiosk(flow, { counterCode: typeof counter === 'string' ? counter : null });
+  if (open.ok) return <KioskVisit firstShow={open.value.shown} counterCode={open.value.counterCode} />;
   const { t } = kioskText();
-  if ('kind' in show) {
-    return (
-      <KioskFrame
-        brand="Jarwright"
-        place={t('tagline')}
-        flow="follow"
-        titleSize="outcome"
-        shown={
-          <>
-            <h1 className="type-title">{t('closed-title')}</h1>
-            <p>{t(`closed-${show.kind}`)}</p>
-          </>
-        }
-        picture={<EmptyScene />}
-      />
-    );
-  }
-  return <KioskVisit show={show} />;
+  return (
+    <KioskFrame
+      brand={t('product')}
+      place={t('tagline')}
+      flow="follow"
+      titleSize="outcome"
+      shown={
+        <>
+          <EmptyScene />
+          <h1 className="type-title">{t('closed-title')}</h1>
+          <p>{t(`closed-${open.refusal.kind}`)}</p>
+        </>
+      }
+    />
+  );
 }

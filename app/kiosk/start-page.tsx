@@ -1,15 +1,20 @@
 'use client';
 import type { ReactNode } from 'react';
+import { useEffect, useState } from 'react';
 import { Button } from '#app/_ui/controls/button.tsx';
-import { Disclosure } from '#app/_ui/controls/disclosure.tsx';
+import { Dialog } from '#app/_ui/controls/dialog.tsx';
 import { GroundSection } from '#app/_ui/drawing/ground-section.tsx';
 import { KioskFrame } from '#app/_ui/frames/kiosk-frame.tsx';
-import type { StepProps } from './kiosk-step.tsx';
-import { kioskText } from './kiosk-text.ts';
 import styles from './kiosk.module.css';
+import type { KioskPageProps } from './kiosk-props.ts';
 
-export function StartPage({ show, dispatch, onMore }: StepProps): ReactNode {
-  const { t } = kioskText();
+/** What a passer-by sees: one way in, and what happens to answers, readable without starting. */
+export function StartPage({ show, dispatch, text, onMore, hasMoreTime, onMoreTime }: KioskPageProps): ReactNode {
+  const { t } = text;
+  const [isPrivacyOpen, setPrivacyOpen] = useState(false);
+  useEffect(() => {
+    document.title = t('page-title', { title: t('start-title') });
+  }, [t]);
   return (
     <KioskFrame
       brand={show.shopName}
@@ -22,15 +27,38 @@ export function StartPage({ show, dispatch, onMore }: StepProps): ReactNode {
         </>
       }
     >
-      <Button kind="primary" size="large" iconEnd="arrow-end" spread wide onClick={() => dispatch({ kind: 'go', step: { kind: 'question', no: 0 } })}>
-        {t('start')}
+      <Button kind="primary" size="large" iconEnd="arrow-end" spread wide onClick={() => dispatch({ kind: 'start' })}>
+        <span className={styles.start}>
+          {t('start')}
+          <span className={styles.startNote}>{t('start-time')}</span>
+        </span>
       </Button>
-      <Disclosure summary={t('privacy')}>{t('privacy-text')}</Disclosure>
       <div className={styles.links}>
         <Button kind="quiet" size="small" icon="text-size" onClick={onMore}>
-          {t('text-size')}
+          {t('bigger-text')}
+        </Button>
+        <Button kind="quiet" size="small" icon="clock" aria-pressed={hasMoreTime} onClick={onMoreTime}>
+          {t(hasMoreTime ? 'more-time-on' : 'more-time')}
+        </Button>
+        <Button kind="quiet" size="small" icon="lock" onClick={() => setPrivacyOpen(true)}>
+          {t('privacy')}
         </Button>
       </div>
+      <Dialog
+        open={isPrivacyOpen}
+        title={t('privacy-title')}
+        onClose={() => setPrivacyOpen(false)}
+        actions={
+          <Button kind="primary" onClick={() => setPrivacyOpen(false)}>
+            {t('close')}
+          </Button>
+        }
+      >
+        <p>{t('privacy-use')}</p>
+        <p>{t('privacy-wipe')}</p>
+        <p>{t('privacy-keep')}</p>
+        <p>{t('privacy-health')}</p>
+      </Dialog>
     </KioskFrame>
   );
 }

@@ -1,6 +1,8 @@
-// What the browser may know of the questionnaire: words, and per option only whether it ends the visit and what it makes needless. No effect crosses.
+// What the browser may know of the questionnaire: words, and per option only whether it ends the visit and what it makes needless.
+// No effect crosses: effects are the shop's rules, and what the kiosk made of them would not be trusted anyway.
+import { invariant } from '../base/invariant.ts';
 import type { Lang } from '../rulebook/language.ts';
-import type { Option, Outcome, Question } from '../rulebook/questionnaire.ts';
+import type { Option, Outcome } from '../rulebook/questionnaire.ts';
 import { OUTCOMES } from '../rulebook/questionnaire.ts';
 import type { Rulebook } from '../rulebook/rulebook.ts';
 
@@ -8,8 +10,11 @@ export interface KioskOption {
   readonly id: string;
   readonly text: string;
   readonly hint: string | null;
+  /** Chosen alone; whatever else was ticked goes. */
   readonly exclusive: boolean;
+  /** The outcome with which this answer ends the visit; the worst where it has several. */
   readonly ends: Outcome | null;
+  /** Later questions that this answer makes needless. */
   readonly skips: readonly string[];
 }
 
@@ -23,22 +28,14 @@ export interface KioskQuestion {
   readonly options: readonly KioskOption[];
 }
 
-/** All that the kiosk's page is given. */
-export interface KioskShow {
-  readonly shopName: string;
-  readonly notice: string;
-  readonly lang: Lang;
-  readonly currency: string;
-  readonly editionHash: string;
-  readonly questions: readonly KioskQuestion[];
-  readonly jarSizeId: string;
-  readonly jarNetUg: number;
-}
-
-/** Questions in a language on sale; a missing text stands as its id, which the publish gate does not let through. */
+/** The questionnaire in a language on sale. Throws a Fault for a missing text: the publish gate lets none through. */
 export function kioskQuestions(rulebook: Rulebook, lang: Lang): readonly KioskQuestion[] {
-  const textOf = (textId: string): string => rulebook.texts[lang]?.[textId] ?? textId;
-  return rulebook.questions.map((question: Question) => ({
+  const textOf = (textId: string): string => {
+    const text = rulebook.texts[lang]?.[textId];
+    invariant(text !== undefined, `no text ${textId} in ${lang}`);
+    return text;
+  };
+  return rulebook.questions.map((question) => ({
     id: question.id,
     part: textOf(question.partTextId),
     text: textOf(question.textId),
@@ -49,7 +46,7 @@ export function kioskQuestions(rulebook: Rulebook, lang: Lang): readonly KioskQu
   }));
 }
 
-const kioskOption = (option: Option, textOf: (textId: string) => string): KioskOption => {
+function kioskOption(option: Option, textOf: (textId: string) => string): KioskOption {
   const ends = new Set(option.effects.flatMap((effect) => (effect.kind === 'outcome' ? [effect.outcome] : [])));
   return {
     id: option.id,
@@ -59,4 +56,4 @@ const kioskOption = (option: Option, textOf: (textId: string) => string): KioskO
     ends: OUTCOMES.find((outcome) => ends.has(outcome)) ?? null,
     skips: option.skipsQuestionIds,
   };
-};
+}

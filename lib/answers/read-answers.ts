@@ -17,7 +17,14 @@ export interface Answer {
 /** What is wrong with a set of answers; the path points into it. */
 export interface AnswerFault {
   readonly questionId: string;
-  readonly code: 'unknown-question' | 'unknown-option' | 'answered-twice' | 'not-answered' | 'skipped-question' | 'too-many' | 'exclusive-with-others';
+  readonly code:
+    | 'unknown-question'
+    | 'unknown-option'
+    | 'answered-twice'
+    | 'not-answered'
+    | 'skipped-question'
+    | 'too-many'
+    | 'exclusive-with-others';
 }
 
 type Chosen = readonly { readonly question: Question; readonly option: Option }[];
@@ -78,7 +85,8 @@ function personOf(rulebook: Rulebook, chosen: Chosen): Person {
       if (effect.kind === 'mildest') mildest.push(because);
       if (effect.kind === 'caution') cautions.set(effect.cautionId, (cautions.get(effect.cautionId) ?? false) || effect.mustTick);
       if (effect.kind === 'outcome') outcomes.add(effect.outcome);
-      if (effect.kind === 'area') areas.push(...rulebook.house.exposure.areas.filter((area) => area.id === effect.areaId).map((area) => area.factorPpm));
+      if (effect.kind === 'area')
+        areas.push(...rulebook.house.exposure.areas.filter((area) => area.id === effect.areaId).map((area) => area.factorPpm));
     }
   }
   return {

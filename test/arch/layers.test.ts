@@ -99,7 +99,7 @@ const packageRows: Readonly<Record<string, string>> = {
   'lib/contracts/x.ts': /*     */ 'y.. .... ........ .....',
   'db/x.ts': /*                */ 'yyy yy.. ........ .....',
   'app/_flows/x.ts': /*        */ '... .... ........ .....',
-  'app/_server/x.ts': /*       */ 't.. yyy. yy...... .....',
+  'app/_server/x.ts': /*       */ 't.. yyy. yy.....y .....',
   'app/_server/worker.ts': /*  */ '... yyy. ........ .....',
   'app/_server/open-editions.ts': /**/ '... .... ........ .....',
   'app/_server/variant-token.ts': /**/ '... .... ........ .....',

@@ -43,7 +43,7 @@ const nouns = domain(ranks.slice(2));
 const forDisplay = {
   'lib/rulebook': /^lib\/rulebook\/language\.ts$/,
   'lib/weighing': /^lib\/weighing\/(band|readings)\.ts$/,
-  'lib/answers': { codeOf: /^lib\/answers\/visit\.ts$/, typesOf: /^lib\/answers\/kiosk-questions\.ts$/ },
+  'lib/answers': { codeOf: /^lib\/answers\/visit(-answers)?\.ts$/, typesOf: /^lib\/answers\/kiosk-questions\.ts$/ },
   'lib/colour': /^lib\/colour\/colour-name(\.data)?\.ts$/,
 } as const;
 
@@ -170,7 +170,7 @@ export const rooms: readonly Room[] = [
       worker: 'types',
       'open-editions': 'all',
     },
-    packages: { next: 'all', 'node:': 'all', zod: 'types' },
+    packages: { next: 'all', 'node:': 'all', zod: 'types', 'bwip-js': 'all' },
   },
   {
     name: 'api',

@@ -1,20 +1,23 @@
 import { whyNotOthers } from '#app/_flows/why-not.ts';
-import { whyNotRows } from '#app/_flows/why-not-rows.ts';
 import { defineRoute } from '#app/_server/define-route.ts';
 import { toFlow } from '#app/_server/to-flow.ts';
-import { openVariant } from '#app/_server/variant-token.ts';
-import { whyNotInputSchema, whyNotOutputSchema } from '#lib/contracts/kiosk.ts';
+import { openVariant, sealVariant } from '#app/_server/variant-token.ts';
+import { whyNotInputSchema, whyNotOutputSchema } from '#lib/contracts/kiosk-choices.ts';
+import { visitRefusalStatus } from '#lib/contracts/kiosk-visit.ts';
 
 export const POST = defineRoute({
   method: 'POST',
   roles: ['anyone'],
   input: whyNotInputSchema,
   output: whyNotOutputSchema,
-  refusalStatus: { 'edition-moved': 409 },
-  handle: (context, { token, ...asked }) => {
-    const variant = openVariant(context.services, asked.editionHash, token);
-    if (!variant) return { ok: false, refusal: { kind: 'bad-token' } } as const;
-    const found = whyNotOthers(toFlow(context), { ...asked, variant });
-    return found.ok ? ({ ok: true, rows: whyNotRows(found.value.book, 'en', found.value.fits) } as const) : found;
+  refusalStatus: { ...visitRefusalStatus, 'bad-token': 404 },
+  handle: (context, { shownTokens, ...asked }) => {
+    const shown = shownTokens.flatMap((token) => openVariant(context.services, asked.editionHash, token) ?? []);
+    if (shown.length < shownTokens.length) return { ok: false, refusal: { kind: 'bad-token' } } as const;
+    const found = whyNotOthers(toFlow(context), { ...asked, shown });
+    if (!found.ok) return found;
+    const tokenOf = (variant: (typeof shown)[number] | null): string | null =>
+      variant && sealVariant(context.services, asked.editionHash, variant);
+    return { ok: true, choices: found.value.map(({ variant, ...choice }) => ({ ...choice, token: tokenOf(variant) })) } as const;
   },
 });

@@ -1,0 +1,38 @@
+// Why something is left out, as a customer may read it: no number, no rule, no blame. What follows from an answer says so plainly.
+
+export const en = {
+  'avoided-acid': 'It has an acid in it. We leave acids out because of one of your answers.',
+  'avoided-aha': 'It has a fruit acid in it. We leave those out because of one of your answers.',
+  'avoided-salicylate': 'It has salicylic acid in it. We leave it out because of one of your answers.',
+  'avoided-retinoid': 'It has vitamin A in it. We leave it out because of one of your answers.',
+  'avoided-enzyme': 'It has an enzyme in it. We leave enzymes out because of one of your answers.',
+  'avoided-exfoliant': 'It smooths the skin strongly. We leave that out because of one of your answers.',
+  'avoided-photosensitiser': 'It can make skin burn more easily in the sun. We leave it out because of one of your answers.',
+  'avoided-fragrance': 'It has a scent. We leave scents out because of one of your answers.',
+  'avoided-essential-oil': 'It has a strong plant oil in it. We leave those out because of one of your answers.',
+  'avoided-nut': 'It comes from nuts. You told us to leave those out.',
+  'avoided-seed-oil': 'It comes from seeds. You told us to leave those out.',
+  'avoided-oat': 'It comes from oats. You told us to leave those out.',
+  'avoided-milk': 'It comes from milk. You told us to leave that out.',
+  'avoided-bee': 'It comes from bees. You told us to leave that out.',
+  'avoided-asteraceae': 'It comes from a plant like daisy or chamomile. You told us to leave those out.',
+  'avoided-gluten': 'It has gluten in it. You told us to leave that out.',
+  capped: 'It would have more acid than we choose after one of your answers.',
+  mildest: 'It is not among our mildest masks, and one of your answers asks for those.',
+  'cross-contact': 'We use something here that you want to avoid. Please ask our staff about it.',
+  clash: 'These things do not go well together.',
+  'clash-named': '{first} and {second} do not go well together.',
+  'less-together': 'These go together only in smaller amounts.',
+  'too-many': 'That would be more than we put into one jar.',
+  'not-approved': 'We have not tested that mix, so we do not sell it.',
+  'too-much': 'It would need more than we allow.',
+  acidity: 'These things need a different acidity.',
+  wetting: 'There would be more powder than the oil can wet.',
+  law: 'The rules for cosmetics do not allow that much, or that colour.',
+  'not-checked': 'We have not checked that mix, so we do not sell it.',
+  'not-here': 'We cannot weigh that well enough here.',
+  'out-of-stock': 'We are out of one part of it today.',
+  stopped: 'We took it off our list for now.',
+} as const;
+
+export type KioskReasonKey = keyof typeof en;
