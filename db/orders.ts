@@ -115,6 +115,19 @@ const orderedKeys = prepared((orm) =>
     .prepare(),
 );
 
+const remakeOf = prepared((orm) =>
+  orm
+    .select({ orderId: orderLink.orderId })
+    .from(orderLink)
+    .where(and(eq(orderLink.jarCode, given('jarCode')), eq(orderLink.kind, 'remake')))
+    .orderBy(desc(orderLink.orderId))
+    .limit(1)
+    .prepare(),
+);
+
+/** The order that was made in the place of a jar's. */
+export const findOrderRemakeOf = (tx: Reading, jarCode: string): string | undefined => remakeOf(tx).get({ jarCode })?.orderId;
+
 /** The number that the next order of a day gets. */
 export const nextDayNo = (tx: Reading, day: LocalDay): number => (lastNo(tx).get({ day })?.dayNo ?? 0) + 1;
 

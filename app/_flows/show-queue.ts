@@ -2,6 +2,7 @@
 import { listFitness } from '#db/bench-day.ts';
 import { findCard } from '#db/cards.ts';
 import type { Reading } from '#db/connection.ts';
+import { findEditionInForce } from '#db/editions.ts';
 import { ledgerSeqNo } from '#db/ledger.ts';
 import type { OrderStage, OrderView } from '#db/orders.ts';
 import { listOpenOrders, orderStage } from '#db/orders.ts';
@@ -117,9 +118,10 @@ function queueRow(tx: Reading, flow: Flow, { view, people, inForceHash }: Asked)
   ];
 }
 
-/** Changes whenever the queue, or a jar on it, could look different. */
+/** Changes whenever the queue, or a jar on it, could look different to this person. */
 export const benchVersion = (flow: Flow): string =>
   flow.db.read((tx) => {
     const day = localDayIn(readShop(tx).zone, flow.now);
-    return `${ledgerSeqNo(tx)}-${editionInForce(tx, flow)?.head.editionNo ?? 0}-${day}`;
+    const who = flow.actor.kind === 'staff' ? flow.actor.accountId : flow.actor.kind;
+    return `${ledgerSeqNo(tx)}-${findEditionInForce(tx, flow.now)?.editionNo ?? 0}-${day}-${who}`;
   });
