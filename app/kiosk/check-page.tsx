@@ -5,7 +5,7 @@ import { Notice } from '#app/_ui/controls/notice.tsx';
 import { RuledList } from '#app/_ui/controls/section-head.tsx';
 import { Spine } from '#app/_ui/drawing/spine.tsx';
 import { KioskFrame } from '#app/_ui/frames/kiosk-frame.tsx';
-import { askedQuestions, chosenIds, mistakeIn } from '#lib/answers/visit-answers.ts';
+import { askedQuestions, chosenIds, firstOpen, mistakeIn } from '#lib/answers/visit-answers.ts';
 import { KioskBar } from './kiosk-bar.tsx';
 import type { KioskPageProps } from './kiosk-props.ts';
 import { PageHeading } from './page-heading.tsx';
@@ -14,6 +14,7 @@ import { PageHeading } from './page-heading.tsx';
 export function CheckPage({ show, visit, dispatch, text, onMore }: KioskPageProps): ReactNode {
   const { t } = text;
   const asked = askedQuestions(visit);
+  const isWhole = firstOpen(visit) === null;
   const dropped = show.questions.filter((question) => visit.droppedIds.includes(question.id)).map((question) => question.text);
   return (
     <KioskFrame
@@ -33,7 +34,7 @@ export function CheckPage({ show, visit, dispatch, text, onMore }: KioskPageProp
       bar={
         <KioskBar text={text} onMore={onMore}>
           <Button kind="primary" iconEnd="arrow-end" data-main="" onClick={() => dispatch({ kind: 'continue' })}>
-            {t('show-masks')}
+            {t(isWhole ? 'show-masks' : 'continue')}
           </Button>
         </KioskBar>
       }
@@ -56,10 +57,10 @@ export function CheckPage({ show, visit, dispatch, text, onMore }: KioskPageProp
             action: (
               <Button
                 size="small"
-                aria-label={t('change-question', { question: question.text })}
+                aria-label={t(answers.length > 0 ? 'change-question' : 'answer-question', { question: question.text })}
                 onClick={() => dispatch({ kind: 'change', questionId: question.id })}
               >
-                {t('change')}
+                {t(answers.length > 0 ? 'change' : 'answer')}
               </Button>
             ),
           };

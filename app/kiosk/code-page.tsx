@@ -77,8 +77,8 @@ export function CodePage({ show, visit, text, onWipe, hasMoreTime, onMoreTime }:
   );
 }
 
-/** The quiet zone is four modules wide (ISO/IEC 18004, 5.3.8). */
-const QUIET = 4;
+/** The quiet zone is four modules wide (ISO/IEC 18004, 5.3.8): two here, and more than two by the white of the panel around. */
+const QUIET = 2;
 
 function CodeSymbol({ receipt, title }: { readonly receipt: Receipt; readonly title: string }): ReactNode {
   const side = receipt.symbol.sideCount + 2 * QUIET;

@@ -51,7 +51,7 @@ export function chosenFor(mask: MaskView, text: KioskText): string {
 }
 
 /** How many short cautions a card holds; all of them stand on the page before the order. */
-const SHORT_COUNT = 3;
+const SHORT_COUNT = 2;
 
 export const careWords = ({ cautions }: Pick<MaskView, 'cautions'>): string =>
   cautions

@@ -28,7 +28,14 @@ export function WhyNotPage(props: KioskPageProps): ReactNode {
       .map((choice) => ({
         id: choice.name,
         title: choice.name,
-        note: <Reasons choice={choice} text={text} onChange={(questionId) => dispatch({ kind: 'change', questionId })} />,
+        note: (
+          <Reasons
+            choice={choice}
+            questions={show.questions}
+            text={text}
+            onChange={(questionId) => dispatch({ kind: 'change', questionId })}
+          />
+        ),
       }));
   const [shades, actives] = [rowsOf('shade'), rowsOf('active')];
   return (
@@ -51,7 +58,7 @@ export function WhyNotPage(props: KioskPageProps): ReactNode {
         </KioskBar>
       }
     >
-      <div role="status" className={styles.stack}>
+      <div className={styles.stack}>
         {choices !== null && shades.length + actives.length === 0 && <p>{t('why-not-none')}</p>}
         {shades.length > 0 && (
           <section className={styles.stack}>
@@ -90,17 +97,18 @@ function useChoices({ show, visit }: KioskPageProps): readonly ChoiceView[] | nu
 
 interface ReasonsProps {
   readonly choice: ChoiceView;
+  readonly questions: KioskPageProps['show']['questions'];
   readonly text: KioskText;
   readonly onChange: (questionId: string) => void;
 }
 
 const MOST_REASONS = 2;
 
-function Reasons({ choice, text: { t }, onChange }: ReasonsProps): ReactNode {
+function Reasons({ choice, questions, text: { t }, onChange }: ReasonsProps): ReactNode {
   if (choice.token !== null) return t('why-not-fits');
   const plain = choice.reasons.filter((reason) => !reason.isPersonal).slice(0, MOST_REASONS);
   const personal = choice.reasons.filter((reason) => reason.isPersonal);
-  const questionIds = [...new Set(personal.flatMap((reason) => reason.questionIds))];
+  const behind = questions.filter((question) => personal.some((reason) => reason.questionIds.includes(question.id)));
   return (
     <span className={styles.reasons}>
       {plain.map((reason) => (
@@ -113,9 +121,9 @@ function Reasons({ choice, text: { t }, onChange }: ReasonsProps): ReactNode {
             {personal.map((reason) => (
               <span key={reason.reason + (reason.tag ?? '')}>{reasonWords(reason)}</span>
             ))}
-            {questionIds.map((questionId) => (
-              <Button key={questionId} size="small" onClick={() => onChange(questionId)}>
-                {t('change-an-answer')}
+            {behind.map((question) => (
+              <Button key={question.id} size="small" icon="undo" onClick={() => onChange(question.id)}>
+                {t('change-question', { question: question.text })}
               </Button>
             ))}
           </Disclosure>

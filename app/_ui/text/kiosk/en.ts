@@ -46,6 +46,8 @@ export const en = {
   'check-changed-note': 'Look at your answers again. Then we show you the masks that fit now.',
   'check-dropped': 'You changed an answer, so these do not count any more: {questions}',
   change: 'Change',
+  answer: 'Answer',
+  'answer-question': 'Answer: {question}',
   'change-question': 'Change: {question}',
   'show-masks': 'Show my masks',
 
@@ -81,12 +83,12 @@ export const en = {
   'why-not': 'Why not the others?',
   'why-not-place': 'The others',
   'why-not-title': 'Why not the others?',
-  'why-not-note': 'What we left out beside {name}.',
+  'why-not-note': 'No mask that we showed has these in it. We tried each of them with {name}.',
   'why-not-shades': 'Other colours',
   'why-not-actives': 'Other things we can add',
   'why-not-fits': 'It fits too. Ask our staff for it.',
   'why-not-none': 'There are no others.',
-  'why-not-personal': 'It follows from one of your answers.',
+  'why-not-personal': 'We leave it out because of one of your answers.',
   'show-why': 'Show why',
 
   'cautions-place': 'Before you order',
