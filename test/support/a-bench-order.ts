@@ -1,9 +1,11 @@
 // Orders at the bench of a test shop, and a mixer who does what the card says until told otherwise.
-import { claimOrder } from '#app/_flows/claim-order.ts';
+
 import type { BenchOrder } from '#app/_flows/bench-order.ts';
 import { readBenchOrder } from '#app/_flows/bench-order.ts';
+import { claimOrder } from '#app/_flows/claim-order.ts';
 import { confirmStep } from '#app/_flows/confirm-step.ts';
 import { editionInForce } from '#app/_flows/edition-in-force.ts';
+import { stampOf } from '#app/_flows/flow.ts';
 import { cardHere, issueCard } from '#app/_flows/issue-card.ts';
 import { recordCheck } from '#app/_flows/record-check.ts';
 import { recordFitness } from '#app/_flows/record-fitness.ts';
@@ -11,7 +13,6 @@ import type { ReadingAsked } from '#app/_flows/record-reading.ts';
 import { recordReading } from '#app/_flows/record-reading.ts';
 import { releaseJar } from '#app/_flows/release-jar.ts';
 import { readShopStand, shopChecks } from '#app/_flows/shop-context.ts';
-import { stampOf } from '#app/_flows/flow.ts';
 import { insertOrder, nextDayNo } from '#db/orders.ts';
 import { insertRequest } from '#db/requests.ts';
 import { variantKey } from '#lib/rulebook/variant.ts';
@@ -101,7 +102,12 @@ export function makeFit(shop: AShop, minutes = 0): void {
   const flow = shop.as('mixer', minutes);
   const check = { kind: 'scale', scaleId: shop.scaleId, zeroUg: massDifferenceUg(0), shownUg: [gramsToUg(1), gramsToUg(50)] } as const;
   took(recordFitness(flow, { requestKey: aKey(), check }));
-  took(recordFitness(flow, { requestKey: aKey(), check: { kind: 'ph-meter', shownPhX100: [phX100(400), phX100(700)], slopePpm: factorPpm(990_000) } }));
+  took(
+    recordFitness(flow, {
+      requestKey: aKey(),
+      check: { kind: 'ph-meter', shownPhX100: [phX100(400), phX100(700)], slopePpm: factorPpm(990_000) },
+    }),
+  );
 }
 
 /** Does the step that is due, well. */
@@ -111,9 +117,11 @@ export function doStep(shop: AShop, orderId: string, minutes = 1): void {
   const asked = { requestKey: aKey(), orderId };
   switch (step.kind) {
     case 'fitness':
-      return makeFit(shop, minutes);
+      return void makeFit(shop, minutes);
     case 'clearance':
-      return void took(confirmStep(flow, { ...asked, step: { kind: 'clearance', items: ['bench-empty', 'tools-clean', 'fully-cleaned'] } }));
+      return void took(
+        confirmStep(flow, { ...asked, step: { kind: 'clearance', items: ['bench-empty', 'tools-clean', 'fully-cleaned'] } }),
+      );
     case 'protection':
       return void took(confirmStep(flow, { ...asked, step: { kind: 'protection', items: ['mask-on', 'eyes-covered', 'extractor-on'] } }));
     case 'bind-jar':
@@ -131,7 +139,9 @@ export function doStep(shop: AShop, orderId: string, minutes = 1): void {
     case 'inspect':
       return void took(recordCheck(flow, { ...asked, check: { kind: 'look', hasPassed: true, note: '' } }));
     case 'ph':
-      return void took(recordCheck(flow, { ...asked, check: { kind: 'ph', phX100: phX100(Math.round((step.minPhX100 + step.maxPhX100) / 2)) } }));
+      return void took(
+        recordCheck(flow, { ...asked, check: { kind: 'ph', phX100: phX100(Math.round((step.minPhX100 + step.maxPhX100) / 2)) } }),
+      );
     case 'fill':
       return void took(recordCheck(flow, { ...asked, check: { kind: 'gross', grossUg: massUg(92_100_000), againUg: massUg(92_100_000) } }));
     case 'release':
@@ -140,13 +150,13 @@ export function doStep(shop: AShop, orderId: string, minutes = 1): void {
 }
 
 /** Claims the order and goes through its card until a step is due. @returns the order's id */
-export function mixUntil(shop: AShop, orderId: string, due: StepKind | { readonly lineNo: number }): string {
+export function mixUntil(shop: AShop, orderId: string, due: StepKind | { readonly lineNo: number }, minutes = 1): string {
   if (benchOrder(shop, orderId).stage === 'placed') took(claimOrder(shop.as('mixer'), { requestKey: aKey(), orderId }));
   const isDue = (): boolean => {
     const { step } = benchOrder(shop, orderId);
     return typeof due === 'string' ? step.kind === due : 'lineNo' in step && step.lineNo === due.lineNo;
   };
-  for (let turn = 0; turn < 40 && !isDue(); turn += 1) doStep(shop, orderId);
+  for (let turn = 0; turn < 40 && !isDue(); turn += 1) doStep(shop, orderId, minutes);
   if (!isDue()) throw new Error(`the card never came to ${JSON.stringify(due)}`);
   return orderId;
 }
