@@ -6,7 +6,13 @@ import { en } from '#app/_ui/text/front-door/en.ts';
 import styles from './front-door.module.css';
 
 /** A page that broke: a number to quote, and nothing of the fault itself. */
-export default function Broken({ error, reset }: { readonly error: Error & { readonly digest?: string }; readonly reset: () => void }): ReactNode {
+export default function Broken({
+  error,
+  reset,
+}: {
+  readonly error: Error & { readonly digest?: string };
+  readonly reset: () => void;
+}): ReactNode {
   const { t } = createText('en', { en });
   return (
     <main data-face="office" className={styles.page}>

@@ -23,6 +23,7 @@ import { editionByHash } from './edition-in-force.ts';
 import type { Flow } from './flow.ts';
 import type { ShopStand } from './shop-context.ts';
 import { readShopStand, stopsOnPlan, withoutStopped } from './shop-context.ts';
+import { storedCard } from './stored-card.ts';
 
 export interface BenchOrder {
   readonly view: OrderView;
@@ -46,14 +47,17 @@ export function readBenchOrder(tx: Reading, flow: Flow, orderId: string): BenchO
   const issued = view && findCard(tx, orderId);
   if (!view || !issued) return null;
   const edition = editionByHash(tx, flow, issued.editionHash);
-  invariant(edition && flow.sha256(issued.body) === issued.sha256, `the card of order ${orderId} is damaged`);
-  const card = JSON.parse(issued.body) as Card;
+  invariant(edition, `the edition of order ${orderId} is gone`);
+  const card = storedCard(flow, issued);
   const jarCode = view.jar?.batchCode;
   const stand = readShopStand(tx, flow, edition.book, view.claim?.stationId ?? benchOf(flow));
   const facts = jarCode === undefined ? [] : listBenchFacts(tx, jarCode);
   const checks = jarCode === undefined ? [] : listBenchChecks(tx, jarCode);
   const progress = progressOf(tx, flow, { view, card, stand, facts, checks });
-  const lotIds = new Set([...card.lines.flatMap((line) => line.lots.map((lot) => lot.lotId)), ...facts.flatMap((fact) => ('lotId' in fact ? [fact.lotId] : []))]);
+  const lotIds = new Set([
+    ...card.lines.flatMap((line) => line.lots.map((lot) => lot.lotId)),
+    ...facts.flatMap((fact) => ('lotId' in fact ? [fact.lotId] : [])),
+  ]);
   return {
     view,
     stage: orderStage(view),
@@ -65,7 +69,10 @@ export function readBenchOrder(tx: Reading, flow: Flow, orderId: string): BenchO
     checks,
     progress,
     step: nextStep(card, progress),
-    stops: [...stopsOnPlan(edition.book, stand.stops, card.plan), ...stand.stops.filter((stop) => stop.subjectKind === 'lot' && lotIds.has(stop.subjectId))],
+    stops: [
+      ...stopsOnPlan(edition.book, stand.stops, card.plan),
+      ...stand.stops.filter((stop) => stop.subjectKind === 'lot' && lotIds.has(stop.subjectId)),
+    ],
   };
 }
 

@@ -51,7 +51,10 @@ export function doingOf(tx: Reading, bench: BenchOrder, { release, labelPrintsCo
 }
 
 /** All that would be thrown away now. */
-export const discardView = (bench: BenchOrder): DiscardView => ({ massUg: bench.progress.state.weighedUg, wasteMinor: jarCostMinor(growAskOf(bench)) });
+export const discardView = (bench: BenchOrder): DiscardView => ({
+  massUg: bench.progress.state.weighedUg,
+  wasteMinor: jarCostMinor(growAskOf(bench)),
+});
 
 function mendingOf(bench: BenchOrder): Doing | null {
   const heavy = bench.progress.state.lines.find((line) => line.stage === 'heavy');
@@ -82,7 +85,13 @@ function growView(bench: BenchOrder, { grown, wasteMinor }: GrowOption): GrowVie
     const nowUg = state.lines.find((one) => one.lineNo === line.lineNo)?.weighedUg ?? massUg(0);
     return { line: lineName(lineOf(bench, line.lineNo)), nowUg, totalUg: line.targetUg, addUg: line.topUpUg };
   });
-  return { fromUg: state.batchUg, toUg: grown.batchUg, needsSecondPaste: grown.needsSecondPaste, wasteMinor, topUps: topUps.filter((one) => one.addUg > 0) };
+  return {
+    fromUg: state.batchUg,
+    toUg: grown.batchUg,
+    needsSecondPaste: grown.needsSecondPaste,
+    wasteMinor,
+    topUps: topUps.filter((one) => one.addUg > 0),
+  };
 }
 
 function stepDoing(tx: Reading, bench: BenchOrder): Doing {
@@ -114,10 +123,22 @@ function stepDoing(tx: Reading, bench: BenchOrder): Doing {
     case 'inspect': {
       const { wet, dry, nameTextId } = need(book.shades, card.plan.variant.shadeId).colour;
       const hex = ({ lX100, aX100, bX100 }: typeof wet): string => swatchOf({ l: lX100 / 100, a: aX100 / 100, b: bX100 / 100 }).hex;
-      return { kind: 'inspect', wetHex: hex(wet), dryHex: hex(dry), colour: book.rulebook.texts.en?.[nameTextId] ?? '', hasFailed: last('look') !== null };
+      return {
+        kind: 'inspect',
+        wetHex: hex(wet),
+        dryHex: hex(dry),
+        colour: book.rulebook.texts.en?.[nameTextId] ?? '',
+        hasFailed: last('look') !== null,
+      };
     }
     case 'fill':
-      return { kind: 'fill', netUg: step.netUg, tareUg: view.jar?.tareUg ?? massUg(0), scale: lineOf(bench, 1).scale, lastNetUg: last('net')?.massUg ?? null };
+      return {
+        kind: 'fill',
+        netUg: step.netUg,
+        tareUg: view.jar?.tareUg ?? massUg(0),
+        scale: lineOf(bench, 1).scale,
+        lastNetUg: last('net')?.massUg ?? null,
+      };
     case 'release':
       return { kind: 'release', netUg: last('net')?.massUg ?? card.netUg, phX100: last('ph')?.phX100 ?? null };
     default:
@@ -125,7 +146,11 @@ function stepDoing(tx: Reading, bench: BenchOrder): Doing {
   }
 }
 
-function fitnessDoing(tx: Reading, { stand, edition: { book }, progress }: BenchOrder, { scaleIds, needsMeter }: { readonly scaleIds: readonly string[]; readonly needsMeter: boolean }): Doing {
+function fitnessDoing(
+  tx: Reading,
+  { stand, edition: { book }, progress }: BenchOrder,
+  { scaleIds, needsMeter }: { readonly scaleIds: readonly string[]; readonly needsMeter: boolean },
+): Doing {
   const profiles = new Map(stand.bench ? listStationScales(tx, stand.bench.stationId).map((scale) => [scale.id, scale.profileId]) : []);
   return {
     kind: 'fitness',
@@ -143,7 +168,12 @@ function fitnessDoing(tx: Reading, { stand, edition: { book }, progress }: Bench
   };
 }
 
-function weighDoing(bench: BenchOrder, step: { readonly kind: 'weigh'; readonly lineNo: number } | { readonly kind: 'cream'; readonly lineNo: number; readonly portionsUg: readonly MassUg[] }): Doing {
+function weighDoing(
+  bench: BenchOrder,
+  step:
+    | { readonly kind: 'weigh'; readonly lineNo: number }
+    | { readonly kind: 'cream'; readonly lineNo: number; readonly portionsUg: readonly MassUg[] },
+): Doing {
   const line = lineOf(bench, step.lineNo);
   const weighing = nextWeighing(bench.card, bench.progress.state, step.lineNo);
   const now = bench.progress.state.lines.find((one) => one.lineNo === step.lineNo);
@@ -167,11 +197,29 @@ function weighDoing(bench: BenchOrder, step: { readonly kind: 'weigh'; readonly 
   };
 }
 
-function phDoing(bench: BenchOrder, { minPhX100, maxPhX100, method }: { readonly minPhX100: PhX100; readonly maxPhX100: PhX100; readonly method: string }, lastPhX100: PhX100 | null): Doing {
+function phDoing(
+  bench: BenchOrder,
+  { minPhX100, maxPhX100, method }: { readonly minPhX100: PhX100; readonly maxPhX100: PhX100; readonly method: string },
+  lastPhX100: PhX100 | null,
+): Doing {
   const open = openCorrection(bench);
   const stock = open && need(bench.edition.book.stocks, open.stockId);
-  const line = stock && lineName({ source: { kind: 'stock', stockId: stock.id }, name: stock.name, code: stock.code, lookAlikeName: stock.lookAlikeName ?? null });
-  return { kind: 'ph', minPhX100, maxPhX100, method, lastPhX100, correction: open && line ? { line, mostUg: open.mostUg, scale: open.scale } : null };
+  const line =
+    stock &&
+    lineName({
+      source: { kind: 'stock', stockId: stock.id },
+      name: stock.name,
+      code: stock.code,
+      lookAlikeName: stock.lookAlikeName ?? null,
+    });
+  return {
+    kind: 'ph',
+    minPhX100,
+    maxPhX100,
+    method,
+    lastPhX100,
+    correction: open && line ? { line, mostUg: open.mostUg, scale: open.scale } : null,
+  };
 }
 
 function lineOf({ card }: BenchOrder, lineNo: number): CardLine {

@@ -28,7 +28,11 @@ export interface TopUpView {
 
 export type Doing =
   | { readonly kind: 'claim' | 'held' | 'ended' }
-  | { readonly kind: 'fitness'; readonly scales: readonly FitnessScale[]; readonly meter: { readonly buffersPhX100: readonly PhX100[]; readonly isFit: boolean } | null }
+  | {
+      readonly kind: 'fitness';
+      readonly scales: readonly FitnessScale[];
+      readonly meter: { readonly buffersPhX100: readonly PhX100[]; readonly isFit: boolean } | null;
+    }
   | { readonly kind: 'clearance'; readonly items: readonly string[] }
   | { readonly kind: 'protection'; readonly items: readonly string[]; readonly cautions: readonly string[] }
   | { readonly kind: 'bind-jar'; readonly vesselCode: string; readonly scale: ScaleView }

@@ -1,7 +1,8 @@
 // How a line of the card is named and drawn at the bench.
+
+import { swatchOf } from '#lib/colour/lab.ts';
 import type { Book } from '#lib/rulebook/book.ts';
 import { need } from '#lib/rulebook/book.ts';
-import { swatchOf } from '#lib/colour/lab.ts';
 import type { Card, CardLine } from '#lib/weighing/card.ts';
 import type { LayerLook } from './jar-picture.ts';
 import { lookOf } from './jar-picture.ts';
@@ -15,7 +16,11 @@ export const lineName = ({ source, name, code, lookAlikeName }: Pick<CardLine, '
   source.kind === 'stock' ? { kind: 'stock', name: name.en ?? code, lookAlikeName } : { kind: source.kind, baseCode: code };
 
 /** The first part of a stock is what it is for, and gives it its look; a shade's blend has the shade's colour. */
-export function lineLook(book: Book, card: Card, { source }: Pick<CardLine, 'source'>): { readonly look: LayerLook; readonly fillHex: string | null } {
+export function lineLook(
+  book: Book,
+  card: Card,
+  { source }: Pick<CardLine, 'source'>,
+): { readonly look: LayerLook; readonly fillHex: string | null } {
   if (source.kind !== 'stock') return { look: source.kind === 'cream' ? 'cream' : 'oil', fillHex: null };
   const stock = need(book.stocks, source.stockId);
   const [first] = stock.parts;

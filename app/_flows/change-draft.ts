@@ -1,12 +1,13 @@
 // One edit of the one draft. Whoever edits an older revision than the newest is told so, and nothing is lost.
+
+import type { Reading } from '#db/connection.ts';
 import type { DraftHead, DraftMoved } from '#db/drafts.ts';
 import { findLatestDraft, saveDraft } from '#db/drafts.ts';
-import type { Reading } from '#db/connection.ts';
 import type { Result } from '#lib/base/result.ts';
 import { accept, refuse } from '#lib/base/result.ts';
+import { editionText } from '#lib/edition/canonical.ts';
 import type { NothingToChange } from '#lib/edition/change.ts';
 import { applyChange } from '#lib/edition/change.ts';
-import { editionText } from '#lib/edition/canonical.ts';
 import type { Book } from '#lib/rulebook/book.ts';
 import type { Rulebook } from '#lib/rulebook/rulebook.ts';
 import type { AskedChange } from './draft-change.ts';
@@ -46,7 +47,10 @@ export function changeDraft(flow: Flow, { parentRevisionNo, change }: ChangeOrde
 }
 
 /** Puts a whole document in the draft's place; null starts the very first draft. Nothing imported is published by itself. */
-export function importDraft(flow: Flow, { parentRevisionNo, rulebook }: { readonly parentRevisionNo: number | null; readonly rulebook: Rulebook }): Result<DraftHead, DraftMoved> {
+export function importDraft(
+  flow: Flow,
+  { parentRevisionNo, rulebook }: { readonly parentRevisionNo: number | null; readonly rulebook: Rulebook },
+): Result<DraftHead, DraftMoved> {
   return flow.db.write((tx) => save(tx, flow, { rulebook, parentRevisionNo, changed: 'import' }));
 }
 
@@ -56,9 +60,19 @@ interface Revision {
   readonly changed: string;
 }
 
-function save(tx: Parameters<typeof saveDraft>[0], flow: Flow, { rulebook, parentRevisionNo, changed }: Revision): Result<DraftHead, DraftMoved> {
-  const saved = saveDraft(tx, { parentRevisionNo, document: editionText(rulebook), byAccountId: staffOf(flow).accountId, changed, atMs: flow.now });
-  if (saved.ok) record(tx, flow, { kind: 'draft-changed', body: { revisionNo: saved.value.revisionNo, sha256: saved.value.sha256, changed } });
+function save(
+  tx: Parameters<typeof saveDraft>[0],
+  flow: Flow,
+  { rulebook, parentRevisionNo, changed }: Revision,
+): Result<DraftHead, DraftMoved> {
+  const saved = saveDraft(tx, {
+    parentRevisionNo,
+    document: editionText(rulebook),
+    byAccountId: staffOf(flow).accountId,
+    changed,
+    atMs: flow.now,
+  });
+  if (saved.ok)
+    record(tx, flow, { kind: 'draft-changed', body: { revisionNo: saved.value.revisionNo, sha256: saved.value.sha256, changed } });
   return saved.ok ? accept(saved.value) : saved;
 }
-

@@ -29,14 +29,16 @@ function claimed(tx: Writing, flow: Flow, bench: BenchOrder): BenchDecision {
   return accept({
     kind: 'order-claimed',
     body: { stationId },
-    save: (writing) => insertOrderClaim(writing, { orderId: view.order.id, byAccountId: staffOf(flow).accountId, stationId, atMs: flow.now }),
+    save: (writing) =>
+      insertOrderClaim(writing, { orderId: view.order.id, byAccountId: staffOf(flow).accountId, stationId, atMs: flow.now }),
   });
 }
 
 function claimBar(tx: Reading, bench: BenchOrder): BenchRefusal | null {
   const stationId = bench.stand.bench?.stationId;
   const inHand = listOpenOrders(tx, addDays(bench.stand.day, -OPEN_DAYS)).find(
-    (view) => view.claim?.stationId === stationId && view.order.id !== bench.view.order.id && ['claimed', 'mixing'].includes(orderStage(view)),
+    (view) =>
+      view.claim?.stationId === stationId && view.order.id !== bench.view.order.id && ['claimed', 'mixing'].includes(orderStage(view)),
   );
   return stoppedBy(bench) ?? (inHand ? { kind: 'bench-busy', shortCode: inHand.order.shortCode } : null);
 }

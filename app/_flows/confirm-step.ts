@@ -6,7 +6,7 @@ import type { Result } from '#lib/base/result.ts';
 import { accept, refuse } from '#lib/base/result.ts';
 import { batchCode } from '#lib/label/batch-code.ts';
 import type { MassUg } from '#lib/units/mass.ts';
-import { clearanceItems, FULL_CLEAN_ITEM, pasteStepId, PROTECTION_ITEMS } from '#lib/weighing/next-step.ts';
+import { clearanceItems, FULL_CLEAN_ITEM, PROTECTION_ITEMS, pasteStepId } from '#lib/weighing/next-step.ts';
 import type { BenchAsked, BenchDecision } from './bench-act.ts';
 import { actAtBench, stoppedBy } from './bench-act.ts';
 import type { BenchOrder } from './bench-order.ts';
@@ -60,11 +60,19 @@ function cleared(flow: Flow, { view, stand }: BenchOrder, { items, needed, kind 
   const stationId = stand.bench?.stationId;
   if (stationId === undefined) return refuse({ kind: 'no-bench' });
   const row = { id: flow.newId(), orderId: view.order.id, stationId, items: [...needed], wasFullClean: needed.includes(FULL_CLEAN_ITEM) };
-  return accept({ kind, body: { items: [...needed] }, save: (tx) => insertClearance(tx, { ...row, byAccountId: staffOf(flow).accountId, atMs: flow.now }) });
+  return accept({
+    kind,
+    body: { items: [...needed] },
+    save: (tx) => insertClearance(tx, { ...row, byAccountId: staffOf(flow).accountId, atMs: flow.now }),
+  });
 }
 
 /** The jar gets its code now, so that every later fact can name it. */
-function bound(flow: Flow, { view, stand, card }: BenchOrder, { tareUg, againUg }: { readonly tareUg: MassUg; readonly againUg: MassUg }): BenchDecision {
+function bound(
+  flow: Flow,
+  { view, stand, card }: BenchOrder,
+  { tareUg, againUg }: { readonly tareUg: MassUg; readonly againUg: MassUg },
+): BenchDecision {
   const stationId = stand.bench?.stationId;
   const [line] = card.lines;
   if (stationId === undefined || !line) return refuse({ kind: 'no-bench' });
@@ -86,5 +94,9 @@ function bound(flow: Flow, { view, stand, card }: BenchOrder, { tareUg, againUg 
 function done(flow: Flow, { view }: BenchOrder, stepId: string): BenchDecision {
   const jarCode = view.jar?.batchCode;
   if (jarCode === undefined) return refuse({ kind: 'not-this-step' });
-  return accept({ kind: 'step-done', body: { jarCode, stepId }, save: (tx) => insertStepDone(tx, { jarCode, stepId, byAccountId: staffOf(flow).accountId, atMs: flow.now }) });
+  return accept({
+    kind: 'step-done',
+    body: { jarCode, stepId },
+    save: (tx) => insertStepDone(tx, { jarCode, stepId, byAccountId: staffOf(flow).accountId, atMs: flow.now }),
+  });
 }

@@ -4,8 +4,8 @@ import { recordMend } from '#db/jars.ts';
 import type { Result } from '#lib/base/result.ts';
 import { accept, refuse } from '#lib/base/result.ts';
 import type { MassUg } from '#lib/units/mass.ts';
-import type { BenchScale } from '#lib/weighing/scale.ts';
 import { mostCorrectionUg } from '#lib/weighing/ph-due.ts';
+import type { BenchScale } from '#lib/weighing/scale.ts';
 import type { BenchAsked, BenchDecision } from './bench-act.ts';
 import { actAtBench, stoppedBy } from './bench-act.ts';
 import type { BenchOrder } from './bench-order.ts';
@@ -53,9 +53,24 @@ function corrected(tx: Writing, flow: Flow, bench: BenchOrder, asked: Correction
   const fault = stoppedBy(bench) ?? entryFault(correction, asked);
   if (fault) return refuse(fault);
   const { stockId } = correction;
-  const lot = lotInHand(tx, bench, { line: { source: { kind: 'stock', stockId } }, weighing: { lot: null }, shownCode: lotCode, massUg: mass });
+  const lot = lotInHand(tx, bench, {
+    line: { source: { kind: 'stock', stockId } },
+    weighing: { lot: null },
+    shownCode: lotCode,
+    massUg: mass,
+  });
   if (!lot.ok) return lot;
-  const row = { id: flow.newId(), jarCode, kind: 'correct', newBatchMassUg: null, lines: null, stockId, lotId: lot.value.lotId, massUg: mass, wasteCostMinor: null } as const;
+  const row = {
+    id: flow.newId(),
+    jarCode,
+    kind: 'correct',
+    newBatchMassUg: null,
+    lines: null,
+    stockId,
+    lotId: lot.value.lotId,
+    massUg: mass,
+    wasteCostMinor: null,
+  } as const;
   const by = { byAccountId: staffOf(flow).accountId, secondAccountId: second.accountId, atMs: flow.now };
   return accept({
     kind: 'ph-corrected',

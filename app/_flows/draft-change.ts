@@ -1,12 +1,12 @@
 // From what a formulator asked for to a change that can be signed: the shop adds who judged and on which day, and names the judgement.
-import { findAccount } from '#db/people.ts';
+
 import type { Reading } from '#db/connection.ts';
+import { findAccount } from '#db/people.ts';
 import { assertNever } from '#lib/base/invariant.ts';
 import type { DraftChange } from '#lib/edition/change.ts';
 import type { ClassJudgement, Grounds, PairJudgement } from '#lib/rulebook/judgement.ts';
-import { stampOf } from './flow.ts';
 import type { Flow } from './flow.ts';
-import { staffOf } from './flow.ts';
+import { staffOf, stampOf } from './flow.ts';
 
 type Unsigned<T extends Grounds & { readonly id: string }> = Omit<T, 'id' | 'by' | 'on'>;
 

@@ -1,7 +1,8 @@
 // The edition that counts now, opened. Every decision names its hash.
+
+import type { Reading } from '#db/connection.ts';
 import type { EditionHead } from '#db/editions.ts';
 import { findEdition, findEditionDocument, findEditionInForce } from '#db/editions.ts';
-import type { Reading } from '#db/connection.ts';
 import { invariant } from '#lib/base/invariant.ts';
 import type { Book } from '#lib/rulebook/book.ts';
 import type { Flow } from './flow.ts';

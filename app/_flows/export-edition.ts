@@ -4,7 +4,10 @@ import type { Result } from '#lib/base/result.ts';
 import { accept, refuse } from '#lib/base/result.ts';
 import type { Flow } from './flow.ts';
 
-export const exportEdition = (flow: Flow, hash: string): Result<{ readonly editionNo: number; readonly document: string }, { readonly kind: 'no-edition' }> =>
+export const exportEdition = (
+  flow: Flow,
+  hash: string,
+): Result<{ readonly editionNo: number; readonly document: string }, { readonly kind: 'no-edition' }> =>
   flow.db.read((tx) => {
     const head = findEdition(tx, hash);
     const document = findEditionDocument(tx, hash);

@@ -1,15 +1,16 @@
 // What every use case is given. A flow loads, decides by pure functions and saves, in one transaction; it knows no HTTP and no screen.
-import { invariant } from '#lib/base/invariant.ts';
-import type { Json } from '#lib/base/canonical-json.ts';
+
 import type { Reading, ShopDb, Writing } from '#db/connection.ts';
 import type { LedgerRow, Stamp } from '#db/ledger.ts';
 import { appendLedger } from '#db/ledger.ts';
-import { readShop } from '#db/shop.ts';
 import type { Role } from '#db/schema-people.ts';
+import { readShop } from '#db/shop.ts';
+import type { Json } from '#lib/base/canonical-json.ts';
+import { invariant } from '#lib/base/invariant.ts';
 import type { Book } from '#lib/rulebook/book.ts';
-import type { Permitted } from '#lib/variants/permitted.ts';
 import type { InstantMs, LocalDay } from '#lib/units/time.ts';
 import { isoWeek, localDayIn } from '#lib/units/time.ts';
+import type { Permitted } from '#lib/variants/permitted.ts';
 
 /** For whom a flow runs. Nobody: the shop itself (start-up, closing of the day). */
 export type FlowActor =
@@ -43,7 +44,11 @@ export function stampOf(tx: Reading, now: InstantMs): Stamp {
 }
 
 /** Writes a fact to the ledger in the same transaction as the fact itself. */
-export function record(tx: Writing, flow: Flow, fact: { readonly kind: string; readonly body: Json; readonly editionHash?: string | null }): LedgerRow {
+export function record(
+  tx: Writing,
+  flow: Flow,
+  fact: { readonly kind: string; readonly body: Json; readonly editionHash?: string | null },
+): LedgerRow {
   return appendLedger(tx, {
     ...stampOf(tx, flow.now),
     id: flow.newId(),

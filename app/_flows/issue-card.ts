@@ -1,10 +1,11 @@
 // The card of one order from the lots that stand here now, and what it promises from each lot.
-import type { Reading, Writing } from '#db/connection.ts';
+
 import { insertCard } from '#db/cards.ts';
+import type { Reading, Writing } from '#db/connection.ts';
 import { listOrdersOfDay } from '#db/orders.ts';
 import { insertReservation } from '#db/reservations.ts';
-import type { Finding } from '#lib/base/finding.ts';
 import type { Json } from '#lib/base/canonical-json.ts';
+import type { Finding } from '#lib/base/finding.ts';
 import type { Result } from '#lib/base/result.ts';
 import { composePlan } from '#lib/composition/compose.ts';
 import type { Book } from '#lib/rulebook/book.ts';
@@ -51,5 +52,6 @@ export interface CardIssue {
 /** Writes the card and promises its lots to the order. */
 export function issueCard(tx: Writing, flow: Flow, { orderId, editionHash, card, reason }: CardIssue): void {
   insertCard(tx, { orderId, editionHash, body: card as unknown as Json, reason, atMs: flow.now });
-  for (const share of card.lines.flatMap((line) => line.lots)) insertReservation(tx, { id: flow.newId(), orderId, lotId: share.lotId, massUg: share.massUg, atMs: flow.now });
+  for (const share of card.lines.flatMap((line) => line.lots))
+    insertReservation(tx, { id: flow.newId(), orderId, lotId: share.lotId, massUg: share.massUg, atMs: flow.now });
 }

@@ -48,7 +48,9 @@ export function labelOf(tx: Reading, bench: BenchOrder): Result<JarLabel, BenchR
     durability: durability.value,
     shop: { name: readShop(tx).name, address: market.responsiblePerson.address },
   });
-  return content.ok ? accept({ content: content.value, useByDay: lastDayOfUse(life) }) : refuse({ kind: 'label-lacks-text', textIds: content.refusal.textIds });
+  return content.ok
+    ? accept({ content: content.value, useByDay: lastDayOfUse(life) })
+    : refuse({ kind: 'label-lacks-text', textIds: content.refusal.textIds });
 }
 
 /** Of this market, with the rule that asks for each; those of the order where the recipe would no longer be permitted today. */
@@ -62,7 +64,10 @@ function cautionIdsOf({ edition: { book }, card, stand, view }: BenchOrder): rea
 function usedLots(tx: Reading, { view, edition: { book }, stand }: BenchOrder): readonly UsedLot[] {
   const { readings, voids, mends } = listJarFacts(tx, view.jar?.batchCode ?? '');
   const voided = new Set(voids.map((one) => one.readingId));
-  const lotIds = new Set([...readings.filter((one) => !voided.has(one.id)).map((one) => one.lotId), ...mends.flatMap((one) => one.lotId ?? [])]);
+  const lotIds = new Set([
+    ...readings.filter((one) => !voided.has(one.id)).map((one) => one.lotId),
+    ...mends.flatMap((one) => one.lotId ?? []),
+  ]);
   return [...lotIds].map((lotId) => {
     const state = findLot(tx, lotId);
     invariant(state, `lot ${lotId} is gone`);

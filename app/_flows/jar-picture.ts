@@ -23,7 +23,9 @@ export interface PictureLayer {
 export function jarName(book: Book, { shadeId, actives }: Variant, lang: Lang): string {
   const shade = need(book.shades, shadeId);
   const name = shade.name[lang] ?? shade.code;
-  const names = actives.map(({ activeId }) => need(book.actives, activeId)).map((active) => (active.name[lang] ?? active.code).toLowerCase());
+  const names = actives
+    .map(({ activeId }) => need(book.actives, activeId))
+    .map((active) => (active.name[lang] ?? active.code).toLowerCase());
   return names.length === 0 ? name : `${name} with ${new Intl.ListFormat(lang, { type: 'conjunction' }).format(names)}`;
 }
 
@@ -42,7 +44,12 @@ export function jarPicture(book: Book, plan: Plan, lang: Lang): readonly Picture
     { name: book.rulebook.base.code, look: 'oil', sharePpm: sharePpm(partToPpm(jar.wettingOil, jar.whole)), fillHex: null },
     ...added.map(({ material, ppm }): PictureLayer => {
       const look = lookOf(material, material.id === carrier?.material.id);
-      return { name: material.name[lang] ?? material.code, look, sharePpm: sharePpm(ppm), fillHex: look === 'mineral-colour' ? colour : null };
+      return {
+        name: material.name[lang] ?? material.code,
+        look,
+        sharePpm: sharePpm(ppm),
+        fillHex: look === 'mineral-colour' ? colour : null,
+      };
     }),
   ];
 }

@@ -18,7 +18,13 @@ export function lapseEarlierOrders(tx: Writing, flow: Flow): number {
   );
   for (const { order } of over) {
     freeReservations(tx, { orderId: order.id, reason: 'lapsed', atMs: flow.now });
-    insertOrderEnd(tx, { orderId: order.id, kind: 'lapsed', reason: 'Nobody took it on by the close of its day', byAccountId: null, ...stamp });
+    insertOrderEnd(tx, {
+      orderId: order.id,
+      kind: 'lapsed',
+      reason: 'Nobody took it on by the close of its day',
+      byAccountId: null,
+      ...stamp,
+    });
     record(tx, flow, { kind: 'order-lapsed', body: { orderId: order.id } });
   }
   return over.length;

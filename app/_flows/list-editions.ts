@@ -1,6 +1,6 @@
 // Every edition with who wrote, who approved and what the signature says.
 import type { EditionHead, EditionSignature } from '#db/editions.ts';
-import { listEditions, listEditionSignatures } from '#db/editions.ts';
+import { listEditionSignatures, listEditions } from '#db/editions.ts';
 import type { Flow } from './flow.ts';
 
 export interface SignedEdition {

@@ -26,16 +26,26 @@ export interface LotAsked {
   readonly massUg: MassUg;
 }
 
-export function lotInHand(tx: Reading, bench: BenchOrder, { line, weighing, shownCode, massUg: mass }: LotAsked): Result<FoundLot, BenchRefusal> {
+export function lotInHand(
+  tx: Reading,
+  bench: BenchOrder,
+  { line, weighing, shownCode, massUg: mass }: LotAsked,
+): Result<FoundLot, BenchRefusal> {
   const { edition, stand } = bench;
   const code = shownCode.trim().toUpperCase();
   const expectedCode = weighing.lot?.lotCode ?? null;
-  const wrong = (fault: Extract<BenchRefusal, { kind: 'lot' }>['fault']) => refuse({ kind: 'lot', fault, expectedCode, shownCode: code } as const);
+  const wrong = (fault: Extract<BenchRefusal, { kind: 'lot' }>['fault']) =>
+    refuse({ kind: 'lot', fault, expectedCode, shownCode: code } as const);
   const state = findLotByCode(tx, code);
   const shown = state && shelfLot(bench, state);
   if (!state || !shown) return wrong('unknown');
   const onCard = weighing.lot === null ? undefined : findLot(tx, weighing.lot.lotId);
-  const checked = checkLot(edition.book, shown, { source: line.source, massUg: mass, onCard: (onCard && shelfLot(bench, onCard)) ?? null, day: stand.day });
+  const checked = checkLot(edition.book, shown, {
+    source: line.source,
+    massUg: mass,
+    onCard: (onCard && shelfLot(bench, onCard)) ?? null,
+    day: stand.day,
+  });
   return checked.ok ? accept({ lotId: state.lot.id, isOpened: state.openedAtMs !== null }) : wrong(checked.refusal);
 }
 

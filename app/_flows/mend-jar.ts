@@ -70,7 +70,8 @@ function takenOut(tx: Writing, flow: Flow, bench: BenchOrder, outUg: MassUg): Be
   const heavy = lastReading(tx, bench);
   const line = bench.card.lines.find((one) => one.lineNo === heavy?.lineNo);
   if (!heavy || !line || !openMends(bench).some((option) => option.kind === 'take-out')) return refuse({ kind: 'cannot-mend', why: [] });
-  const fault = scaleFault(line.scale, outUg) ?? (outUg < heavy.massUg ? null : ({ kind: 'over-capacity', capacityUg: heavy.massUg } as const));
+  const fault =
+    scaleFault(line.scale, outUg) ?? (outUg < heavy.massUg ? null : ({ kind: 'over-capacity', capacityUg: heavy.massUg } as const));
   if (fault) return refuse(fault);
   const { jarCode, lineNo, lotId } = heavy;
   const by = { byAccountId: staffOf(flow).accountId, atMs: flow.now };
@@ -79,7 +80,11 @@ function takenOut(tx: Writing, flow: Flow, bench: BenchOrder, outUg: MassUg): Be
     body: { jarCode, lineNo, lotId, massUg: outUg },
     save: (writing) => {
       recordReadingVoid(writing, { readingId: heavy.id, jarCode, hadLeftLot: false, reason: 'taken out of the boat', ...by }, flow.newId);
-      recordJarWaste(writing, { id: flow.newId(), jarCode, lineNo, lotId, massUg: outUg, reason: 'too much in the boat', ...by }, flow.newId);
+      recordJarWaste(
+        writing,
+        { id: flow.newId(), jarCode, lineNo, lotId, massUg: outUg, reason: 'too much in the boat', ...by },
+        flow.newId,
+      );
     },
   });
 }
@@ -92,9 +97,21 @@ function grown(flow: Flow, bench: BenchOrder, secondAccountId: string): BenchDec
   const options = openMends(bench);
   const option = options.find((one) => one.kind === 'grow');
   if (jarCode === undefined || option?.kind !== 'grow')
-    return refuse({ kind: 'cannot-mend', why: options.flatMap((one) => (one.kind === 'discard' ? one.growRefusals.map((each) => each.kind) : [])) });
+    return refuse({
+      kind: 'cannot-mend',
+      why: options.flatMap((one) => (one.kind === 'discard' ? one.growRefusals.map((each) => each.kind) : [])),
+    });
   const { batchUg, lines, lots } = option.grown;
-  const row = { id: flow.newId(), jarCode, kind: 'grow', newBatchMassUg: batchUg, lines, wasteCostMinor: option.wasteMinor, reason: 'a line was too heavy', ...NO_CORRECTION } as const;
+  const row = {
+    id: flow.newId(),
+    jarCode,
+    kind: 'grow',
+    newBatchMassUg: batchUg,
+    lines,
+    wasteCostMinor: option.wasteMinor,
+    reason: 'a line was too heavy',
+    ...NO_CORRECTION,
+  } as const;
   return accept({
     kind: 'jar-grown',
     body: { jarCode, batchUg, wasteMinor: option.wasteMinor, secondAccountId },
@@ -107,11 +124,24 @@ function grown(flow: Flow, bench: BenchOrder, secondAccountId: string): BenchDec
 }
 
 /** With a reason, what it cost, and a new order in its place. */
-function discarded(flow: Flow, bench: BenchOrder, { reason, remakeOrderId, requestKey }: { readonly reason: string; readonly remakeOrderId: string; readonly requestKey: string }): BenchDecision {
+function discarded(
+  flow: Flow,
+  bench: BenchOrder,
+  { reason, remakeOrderId, requestKey }: { readonly reason: string; readonly remakeOrderId: string; readonly requestKey: string },
+): BenchDecision {
   const jarCode = bench.view.jar?.batchCode;
   if (jarCode === undefined) return refuse({ kind: 'not-this-step' });
   const wasteCostMinor = jarCostMinor(growAskOf(bench));
-  const row = { id: flow.newId(), jarCode, kind: 'discard', newBatchMassUg: null, lines: null, wasteCostMinor, reason, ...NO_CORRECTION } as const;
+  const row = {
+    id: flow.newId(),
+    jarCode,
+    kind: 'discard',
+    newBatchMassUg: null,
+    lines: null,
+    wasteCostMinor,
+    reason,
+    ...NO_CORRECTION,
+  } as const;
   return accept({
     kind: 'jar-discarded',
     body: { jarCode, reason, wasteMinor: wasteCostMinor },

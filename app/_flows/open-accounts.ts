@@ -1,8 +1,9 @@
 // Accounts of staff, opened by a formulator or manager. The first one of a shop comes with the shop itself (open-shop).
-import { findAccountByCode, findSecretHash, insertAccount, insertSecretHash, listAccounts } from '#db/people.ts';
-import type { Account } from '#db/people.ts';
-import type { Role } from '#db/schema-people.ts';
+
 import type { Writing } from '#db/connection.ts';
+import type { Account } from '#db/people.ts';
+import { findAccountByCode, findSecretHash, insertAccount, insertSecretHash, listAccounts } from '#db/people.ts';
+import type { Role } from '#db/schema-people.ts';
 import type { Result } from '#lib/base/result.ts';
 import { accept, refuse } from '#lib/base/result.ts';
 import type { Flow } from './flow.ts';
@@ -28,7 +29,11 @@ export function openAccount(flow: Flow, account: NewAccount): Result<{ readonly 
 }
 
 /** Within a unit of work that has more to do. */
-export function insertNewAccount(tx: Writing, flow: Flow, { code, name, role, secretHash }: NewAccount): Result<{ readonly accountId: string }, AccountRefusal> {
+export function insertNewAccount(
+  tx: Writing,
+  flow: Flow,
+  { code, name, role, secretHash }: NewAccount,
+): Result<{ readonly accountId: string }, AccountRefusal> {
   if (findAccountByCode(tx, code)) return refuse({ kind: 'name-taken' });
   const accountId = flow.newId();
   insertAccount(tx, { id: accountId, code, name, role, createdAtMs: flow.now });

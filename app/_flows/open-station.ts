@@ -6,7 +6,10 @@ import { accept, refuse } from '#lib/base/result.ts';
 import type { Flow } from './flow.ts';
 import { record } from './flow.ts';
 
-export function openStation(flow: Flow, station: Pick<Station, 'kind' | 'code' | 'name'>): Result<{ readonly stationId: string }, { readonly kind: 'station-code-taken' }> {
+export function openStation(
+  flow: Flow,
+  station: Pick<Station, 'kind' | 'code' | 'name'>,
+): Result<{ readonly stationId: string }, { readonly kind: 'station-code-taken' }> {
   return flow.db.write((tx) => {
     if (findStationByCode(tx, station.code)) return refuse({ kind: 'station-code-taken' } as const);
     const id = flow.newId();
@@ -21,7 +24,10 @@ export function bindScale(flow: Flow, scale: Omit<StationScale, 'id' | 'boundAtM
   return flow.db.write((tx) => {
     const id = flow.newId();
     insertStationScale(tx, { ...scale, id, boundAtMs: flow.now });
-    record(tx, flow, { kind: 'scale-bound', body: { scaleId: id, stationId: scale.stationId, profileId: scale.profileId, code: scale.code } });
+    record(tx, flow, {
+      kind: 'scale-bound',
+      body: { scaleId: id, stationId: scale.stationId, profileId: scale.profileId, code: scale.code },
+    });
     return { scaleId: id };
   });
 }

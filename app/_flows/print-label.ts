@@ -16,6 +16,10 @@ export const printLabel = (flow: Flow, asked: BenchAsked): Result<null, BenchRef
     decide: (_tx, { view, stage }) => {
       const jarCode = view.jar?.batchCode;
       if (jarCode === undefined || (stage !== 'ready' && stage !== 'collected')) return refuse({ kind: 'not-ready' });
-      return accept({ kind: 'label-printed', body: { jarCode }, save: (tx) => void insertLabelPrint(tx, { jarCode, byAccountId: staffOf(flow).accountId, atMs: flow.now }) });
+      return accept({
+        kind: 'label-printed',
+        body: { jarCode },
+        save: (tx) => void insertLabelPrint(tx, { jarCode, byAccountId: staffOf(flow).accountId, atMs: flow.now }),
+      });
     },
   });

@@ -22,7 +22,10 @@ export function receiveLot(flow: Flow, lot: NewLot): Result<{ readonly lotId: st
 }
 
 /** Released, held, opened, spent or rejected, with a reason; the last word counts. */
-export function decideLot(flow: Flow, { lotId, kind, reason }: { readonly lotId: string; readonly kind: LotEventKind; readonly reason: string }): Result<null, LotRefusal> {
+export function decideLot(
+  flow: Flow,
+  { lotId, kind, reason }: { readonly lotId: string; readonly kind: LotEventKind; readonly reason: string },
+): Result<null, LotRefusal> {
   return flow.db.write((tx): Result<null, LotRefusal> => {
     if (!findLot(tx, lotId)) return refuse({ kind: 'no-such-lot' });
     insertLotEvent(tx, { lotId, kind, reason, byAccountId: staffOf(flow).accountId, atMs: flow.now });

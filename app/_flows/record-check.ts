@@ -49,7 +49,9 @@ function checked(flow: Flow, bench: BenchOrder, check: Checked): BenchDecision {
     case 'ph':
       if (step.kind !== 'ph') return refuse({ kind: 'not-this-step' });
       if (!progress.isMeterFit) return refuse({ kind: 'unfit', what: 'pH meter' });
-      return kept(flow, bench, [{ kind: 'ph', phX100: check.phX100, hasPassed: check.phX100 >= step.minPhX100 && check.phX100 <= step.maxPhX100 }]);
+      return kept(flow, bench, [
+        { kind: 'ph', phX100: check.phX100, hasPassed: check.phX100 >= step.minPhX100 && check.phX100 <= step.maxPhX100 },
+      ]);
     case 'gross':
       return filled(flow, bench, check);
     default:
@@ -85,7 +87,8 @@ function kept(flow: Flow, { view }: BenchOrder, checks: readonly Kept[]): BenchD
     body: { jarCode, checks: checks.map((check) => ({ ...check })) },
     save: (tx: Writing) => {
       const none = { phX100: null, massUg: null, temperatureC: null, note: '' };
-      for (const check of checks) insertBenchCheck(tx, { ...none, ...check, id: flow.newId(), jarCode, byAccountId: staffOf(flow).accountId, atMs: flow.now });
+      for (const check of checks)
+        insertBenchCheck(tx, { ...none, ...check, id: flow.newId(), jarCode, byAccountId: staffOf(flow).accountId, atMs: flow.now });
     },
   });
 }

@@ -47,7 +47,17 @@ export function recordFitness(flow: Flow, { requestKey, check }: FitnessAsked): 
     if (!proof.ok) return proof;
     const { stationId, scaleId, hasPassed, readings, day } = proof.value;
     insertRequest(tx, { key: requestKey, sha256, outcome: { hasPassed }, atMs: flow.now });
-    insertFitness(tx, { id: flow.newId(), stationId, kind: check.kind, scaleId, readings: [...readings], hasPassed, validDay: day, byAccountId: staffOf(flow).accountId, atMs: flow.now });
+    insertFitness(tx, {
+      id: flow.newId(),
+      stationId,
+      kind: check.kind,
+      scaleId,
+      readings: [...readings],
+      hasPassed,
+      validDay: day,
+      byAccountId: staffOf(flow).accountId,
+      atMs: flow.now,
+    });
     record(tx, flow, { kind: 'fitness-checked', body: { stationId, instrument: check.kind, scaleId, hasPassed } });
     return accept({ hasPassed });
   });
@@ -67,11 +77,18 @@ function proofOf(tx: Writing, flow: Flow, check: FitnessCheck) {
 }
 
 /** Zero and every check weight within the profile's tolerances. */
-const isScaleFit = ({ zeroToleranceUg, checkWeights }: ScaleProfile, { zeroUg, shownUg }: Extract<FitnessCheck, { kind: 'scale' }>): boolean =>
-  Math.abs(zeroUg) <= zeroToleranceUg && checkWeights.every((weight, index) => Math.abs((shownUg[index] ?? 0) - weight.massUg) <= weight.toleranceUg);
+const isScaleFit = (
+  { zeroToleranceUg, checkWeights }: ScaleProfile,
+  { zeroUg, shownUg }: Extract<FitnessCheck, { kind: 'scale' }>,
+): boolean =>
+  massUg(Math.abs(zeroUg)) <= zeroToleranceUg &&
+  checkWeights.every((weight, index) => Math.abs((shownUg[index] ?? 0) - weight.massUg) <= weight.toleranceUg);
 
 /** The zero is kept by its size, since a weight on record is never under 0; the verdict saw its sign. */
-const scaleReadings = ({ checkWeights }: ScaleProfile, { zeroUg, shownUg }: Extract<FitnessCheck, { kind: 'scale' }>): readonly FitnessReading[] => [
+const scaleReadings = (
+  { checkWeights }: ScaleProfile,
+  { zeroUg, shownUg }: Extract<FitnessCheck, { kind: 'scale' }>,
+): readonly FitnessReading[] => [
   { kind: 'weight', nominalUg: massUg(0), shownUg: massUg(Math.abs(zeroUg)) },
   ...checkWeights.map((weight, index) => ({ kind: 'weight' as const, nominalUg: weight.massUg, shownUg: shownUg[index] ?? massUg(0) })),
 ];

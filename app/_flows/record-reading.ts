@@ -54,7 +54,8 @@ function judged(tx: Writing, flow: Flow, bench: BenchOrder, asked: ReadingAsked)
   if (!isTurn || !line || !now || now.stage === 'heavy') return refuse({ kind: 'not-this-step' });
   const weighing = nextWeighing(card, progress.state, asked.lineNo);
   const lot = lotInHand(tx, bench, { line, weighing, shownCode: asked.lotCode, massUg: asked.massUg });
-  const fault = stoppedBy(bench) ?? entryFault(line, asked) ?? (lot.ok ? null : lot.refusal) ?? bandFault(weighing, asked) ?? secondFault(line, asked);
+  const fault =
+    stoppedBy(bench) ?? entryFault(line, asked) ?? (lot.ok ? null : lot.refusal) ?? bandFault(weighing, asked) ?? secondFault(line, asked);
   if (fault || !lot.ok) return refuse(fault ?? { kind: 'not-this-step' });
   return accept(factsOf(flow, bench, { asked, line, weighing, lot: lot.value }));
 }
@@ -96,7 +97,16 @@ function factsOf(flow: Flow, { view }: BenchOrder, { asked, line, weighing, lot 
   invariant(jarCode !== undefined, 'a jar is bound before anything is weighed');
   const { lineNo, weighingNo, kind } = weighing;
   const by = { byAccountId: staffOf(flow).accountId, atMs: flow.now };
-  const row = { id: flow.newId(), requestKey: asked.requestKey, jarCode, lineNo, weighingNo, kind, source: 'typed', massUg: asked.massUg } as const;
+  const row = {
+    id: flow.newId(),
+    requestKey: asked.requestKey,
+    jarCode,
+    lineNo,
+    weighingNo,
+    kind,
+    source: 'typed',
+    massUg: asked.massUg,
+  } as const;
   const secondAccountId = asked.second?.accountId ?? null;
   return {
     kind: 'weighed',

@@ -1,6 +1,7 @@
 // A new edition meets orders that nobody has begun: same plan, label and cautions go on under it with a new card; the others are held until the customer was asked.
-import type { Writing } from '#db/connection.ts';
+
 import { findCard } from '#db/cards.ts';
+import type { Writing } from '#db/connection.ts';
 import type { OrderView } from '#db/orders.ts';
 import { insertOrderHold, listOpenOrders, orderStage } from '#db/orders.ts';
 import { freeReservations } from '#db/reservations.ts';
@@ -12,8 +13,8 @@ import type { Book } from '#lib/rulebook/book.ts';
 import type { Plan } from '#lib/rulebook/variant.ts';
 import { addDays } from '#lib/units/time.ts';
 import { findingsOf, judge } from '#lib/verdict/judge.ts';
-import { editionByHash, editionInForce } from './edition-in-force.ts';
 import type { OpenEdition } from './edition-in-force.ts';
+import { editionByHash, editionInForce } from './edition-in-force.ts';
 import type { Flow } from './flow.ts';
 import { record, stampOf } from './flow.ts';
 import { cardHere, issueCard } from './issue-card.ts';
@@ -28,7 +29,9 @@ export function rejudgeOpenOrders(tx: Writing, flow: Flow): void {
   const edition = editionInForce(tx, flow);
   if (!edition) return;
   const stand = readShopStand(tx, flow, edition.book);
-  const open = listOpenOrders(tx, addDays(stampOf(tx, flow.now).localDay, -OPEN_DAYS)).filter((view) => ['placed', 'claimed'].includes(orderStage(view)));
+  const open = listOpenOrders(tx, addDays(stampOf(tx, flow.now).localDay, -OPEN_DAYS)).filter((view) =>
+    ['placed', 'claimed'].includes(orderStage(view)),
+  );
   for (const view of open) rejudge(tx, flow, { view, edition, stand });
 }
 
@@ -44,13 +47,14 @@ function rejudge(tx: Writing, flow: Flow, { view, edition, stand }: Asked): void
   if ((findCard(tx, order.id)?.editionHash ?? order.editionHash) === head.hash) return;
   const jarSize = book.jarSizes.get(order.jarSizeId);
   const before = editionByHash(tx, flow, order.editionHash);
-  if (!jarSize || !before || !isSameLabel(before.book, book, order.plan)) return hold(tx, flow, order.id, []);
+  if (!jarSize || !before || !isSameLabel(before.book, book, order.plan)) return void hold(tx, flow, order.id, []);
   const verdict = judge(book, order.plan, { day: stand.day, ...shopChecks(book, stand, jarSize) });
   const cautions = verdict.kind === 'permitted' ? [...new Set(verdict.cautions.map((owed) => owed.cautionId))].sort() : [];
-  if (canonicalJson(cautions) !== canonicalJson([...order.variantCautionIds].sort())) return hold(tx, flow, order.id, findingsOf(verdict));
+  if (canonicalJson(cautions) !== canonicalJson([...order.variantCautionIds].sort()))
+    return void hold(tx, flow, order.id, findingsOf(verdict));
   freeReservations(tx, { orderId: order.id, reason: 'planned-anew', atMs: flow.now });
   const card = cardHere(tx, readShopStand(tx, flow, book), { book, plan: order.plan, jarSize });
-  if (!card.ok) return hold(tx, flow, order.id, card.refusal);
+  if (!card.ok) return void hold(tx, flow, order.id, card.refusal);
   issueCard(tx, flow, { orderId: order.id, editionHash: head.hash, card: card.value, reason: `edition ${head.editionNo}` });
   record(tx, flow, { kind: 'card-issued', body: { orderId: order.id, editionNo: head.editionNo }, editionHash: head.hash });
 }
@@ -58,11 +62,23 @@ function rejudge(tx: Writing, flow: Flow, { view, edition, stand }: Asked): void
 /** Everything that the label prints from the recipe is the same in both editions. */
 function isSameLabel(before: Book, after: Book, plan: Plan): boolean {
   const known = plan.lines.every((line) => after.stocks.has(line.stockId)) && after.shades.has(plan.variant.shadeId);
-  const printed = (book: Book): string => canonicalJson(book.rulebook.markets.map((market) => labelIngredients(book, composePlan(book, plan), market).map(({ name, nano }) => ({ name, nano }))));
+  const printed = (book: Book): string =>
+    canonicalJson(
+      book.rulebook.markets.map((market) =>
+        labelIngredients(book, composePlan(book, plan), market).map(({ name, nano }) => ({ name, nano })),
+      ),
+    );
   return known && printed(before) === printed(after);
 }
 
 function hold(tx: Writing, flow: Flow, orderId: string, findings: readonly Finding[]): void {
-  insertOrderHold(tx, { id: flow.newId(), orderId, reason: 'A new edition no longer makes this jar in the same way', findings, byAccountId: null, atMs: flow.now });
+  insertOrderHold(tx, {
+    id: flow.newId(),
+    orderId,
+    reason: 'A new edition no longer makes this jar in the same way',
+    findings,
+    byAccountId: null,
+    atMs: flow.now,
+  });
   record(tx, flow, { kind: 'order-held', body: { orderId } });
 }

@@ -3,8 +3,8 @@
 import type { Writing } from '#db/connection.ts';
 import { insertRelease } from '#db/releases.ts';
 import { freeReservations } from '#db/reservations.ts';
-import type { Finding } from '#lib/base/finding.ts';
 import type { Json } from '#lib/base/canonical-json.ts';
+import type { Finding } from '#lib/base/finding.ts';
 import type { Result } from '#lib/base/result.ts';
 import { accept, refuse } from '#lib/base/result.ts';
 import { compose } from '#lib/composition/compose.ts';
@@ -37,7 +37,8 @@ export const releaseJar = (flow: Flow, asked: BenchAsked & { readonly jarCode: s
   });
 
 /** At the end of the card; or before it, when a measured pH is out and stays out: then the jar can only be held. */
-export const mayDecide = ({ step, checks }: BenchOrder): boolean => step.kind === 'release' || (step.kind === 'ph' && checks.some((check) => check.kind === 'ph'));
+export const mayDecide = ({ step, checks }: BenchOrder): boolean =>
+  step.kind === 'release' || (step.kind === 'ph' && checks.some((check) => check.kind === 'ph'));
 
 /** Spaces, hyphens and small letters are forgiven. */
 export const isOfJar = ({ view }: Pick<BenchOrder, 'view'>, code: string): boolean =>

@@ -36,10 +36,22 @@ export function remakeOrder(tx: Writing, flow: Flow, { view }: BenchOrder, { req
   record(tx, flow, { kind: 'order-remade', body: { orderId, ofOrderId: order.id, ofJar: jar.batchCode }, editionHash: edition.head.hash });
   const held = issueAnew(tx, flow, { orderId, order, edition });
   if (held === null) insertOrderClaim(tx, { orderId, byAccountId: accountId, stationId: claim.stationId, atMs: flow.now });
-  else insertOrderHold(tx, { id: flow.newId(), orderId, reason: 'It cannot be made again here now', findings: held, byAccountId: null, atMs: flow.now });
+  else
+    insertOrderHold(tx, {
+      id: flow.newId(),
+      orderId,
+      reason: 'It cannot be made again here now',
+      findings: held,
+      byAccountId: null,
+      atMs: flow.now,
+    });
 }
 
-type Anew = { readonly orderId: string; readonly order: BenchOrder['view']['order']; readonly edition: NonNullable<ReturnType<typeof editionInForce>> };
+type Anew = {
+  readonly orderId: string;
+  readonly order: BenchOrder['view']['order'];
+  readonly edition: NonNullable<ReturnType<typeof editionInForce>>;
+};
 
 /** A new card from what stands on the shelves now; else why there is none. */
 function issueAnew(tx: Writing, flow: Flow, { orderId, order, edition: { book, head } }: Anew): readonly Finding[] | null {

@@ -15,7 +15,15 @@ const CHECKING: readonly Role[] = ['mixer', 'checker', 'formulator'];
 export function admitSecond(flow: Flow, attempt: SignInTry, isRight: boolean): Result<{ readonly accountId: string }, BenchRefusal> {
   const { account, isLocked } = attempt;
   const outcome = isLocked ? 'locked' : account && isRight ? 'passed' : 'wrong';
-  flow.db.write((tx) => insertAuthAttempt(tx, { id: flow.newId(), accountId: account?.id ?? null, stationId: staffOf(flow).stationId, outcome, atMs: flow.now }));
+  flow.db.write((tx) =>
+    insertAuthAttempt(tx, {
+      id: flow.newId(),
+      accountId: account?.id ?? null,
+      stationId: staffOf(flow).stationId,
+      outcome,
+      atMs: flow.now,
+    }),
+  );
   if (isLocked) return refuse({ kind: 'second-locked' });
   if (!account || !isRight) return refuse({ kind: 'second-wrong' });
   if (account.id === staffOf(flow).accountId) return refuse({ kind: 'second-same-person' });

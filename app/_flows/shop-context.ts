@@ -1,12 +1,13 @@
 // What the shop brings to a verdict: the scales of its bench, its lots and its stops. From facts in the file to what the domain asks.
+
+import type { Reading } from '#db/connection.ts';
 import type { LotState } from '#db/lots.ts';
 import { listStandingLots } from '#db/lots.ts';
-import type { Reading } from '#db/connection.ts';
 import { readShop } from '#db/shop.ts';
+import type { StationScale } from '#db/stations.ts';
+import { listStationScales, listStations } from '#db/stations.ts';
 import type { Stop } from '#db/stops.ts';
 import { listStopsInForce } from '#db/stops.ts';
-import type { StationScale } from '#db/stations.ts';
-import { listStations, listStationScales } from '#db/stations.ts';
 import type { Finding } from '#lib/base/finding.ts';
 import { finding } from '#lib/base/finding.ts';
 import type { Book } from '#lib/rulebook/book.ts';
@@ -42,7 +43,10 @@ export interface ShopStand {
 export function readShopStand(tx: Reading, flow: Flow, book: Book, benchId: string | null = null): ShopStand {
   const { zone } = readShop(tx);
   const benches = listStations(tx).filter((station) => station.kind === 'bench' && (benchId === null || station.id === benchId));
-  const stations = benches.map((station) => ({ stationId: station.id, scales: listStationScales(tx, station.id).flatMap((scale) => benchScale(book, scale)) }));
+  const stations = benches.map((station) => ({
+    stationId: station.id,
+    scales: listStationScales(tx, station.id).flatMap((scale) => benchScale(book, scale)),
+  }));
   return {
     day: localDayIn(zone, flow.now),
     zone,
@@ -74,7 +78,15 @@ export function benchLotOf({ lot, status, openedAtMs, leftUg }: LotState, zone: 
   const source = sourceOf(lot.kind, lot.refId);
   if (!source || leftUg === null) return null;
   const openedOn = openedAtMs === null ? null : localDayIn(zone, openedAtMs);
-  return { id: lot.id, code: lot.code, source, status: STATUS[status], expiresOn: lot.expiryDay, openedOn, leftUg: massUg(Math.max(0, leftUg)) };
+  return {
+    id: lot.id,
+    code: lot.code,
+    source,
+    status: STATUS[status],
+    expiresOn: lot.expiryDay,
+    openedOn,
+    leftUg: massUg(Math.max(0, leftUg)),
+  };
 }
 
 function sourceOf(kind: LotState['lot']['kind'], refId: string): LineSource | null {
@@ -105,7 +117,9 @@ export const stopFindings = (book: Book, stops: readonly Stop[], plan: Plan): re
 /** Stops that name the variant or any part of its plan. A lot is no part of a plan: whoever chooses lots leaves stopped ones out. */
 export function stopsOnPlan(book: Book, stops: readonly Stop[], plan: Plan): readonly Stop[] {
   const stockIds = plan.lines.map((line) => line.stockId);
-  const materialIds = [...new Set([...stockIds.flatMap((id) => need(book.stocks, id).parts.map((part) => part.materialId)), ...book.baseMaterialIds])];
+  const materialIds = [
+    ...new Set([...stockIds.flatMap((id) => need(book.stocks, id).parts.map((part) => part.materialId)), ...book.baseMaterialIds]),
+  ];
   const named = {
     material: new Set(materialIds),
     stock: new Set(stockIds),

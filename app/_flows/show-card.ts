@@ -1,11 +1,11 @@
 // What the bench's screen shows of one order: the steps by name, and everything that the one step to do now needs. No weight of another step.
 import type { Reading } from '#db/connection.ts';
+import type { OrderStage } from '#db/orders.ts';
+import { findOrderRemakeOf } from '#db/orders.ts';
 import { listAccounts } from '#db/people.ts';
 import { countLabelPrints, findRelease } from '#db/releases.ts';
 import { readShop } from '#db/shop.ts';
 import { findStation } from '#db/stations.ts';
-import type { OrderStage } from '#db/orders.ts';
-import { findOrderRemakeOf } from '#db/orders.ts';
 import type { MassUg } from '#lib/units/mass.ts';
 import type { Step } from '#lib/weighing/card.ts';
 import { stepsDoneCount } from '#lib/weighing/next-step.ts';
@@ -82,7 +82,10 @@ function cardView(tx: Reading, flow: Flow, bench: BenchOrder): CardView {
     stops: bench.stops.map((stop) => stop.reason),
     currency: edition.book.rulebook.currency,
     discard: discardView(bench),
-    doing: doingOf(tx, bench, { release: (view.jar && findRelease(tx, view.jar.batchCode)) ?? null, labelPrintsCount: view.jar ? countLabelPrints(tx, view.jar.batchCode) : 0 }),
+    doing: doingOf(tx, bench, {
+      release: (view.jar && findRelease(tx, view.jar.batchCode)) ?? null,
+      labelPrintsCount: view.jar ? countLabelPrints(tx, view.jar.batchCode) : 0,
+    }),
     lastReading: lastReadingView(tx, bench),
     remadeAsOrderId: view.jar ? (findOrderRemakeOf(tx, view.jar.batchCode) ?? null) : null,
   };

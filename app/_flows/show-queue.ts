@@ -15,13 +15,13 @@ import { need } from '#lib/rulebook/book.ts';
 import type { MassUg } from '#lib/units/mass.ts';
 import type { InstantMs } from '#lib/units/time.ts';
 import { addDays, localDayIn } from '#lib/units/time.ts';
-import type { Card } from '#lib/weighing/card.ts';
 import { benchOf } from './bench-order.ts';
 import { editionByHash, editionInForce } from './edition-in-force.ts';
 import type { Flow } from './flow.ts';
 import type { PictureLayer } from './jar-picture.ts';
 import { jarName, jarPicture } from './jar-picture.ts';
 import { readShopStand, stopsOnPlan } from './shop-context.ts';
+import { storedCard } from './stored-card.ts';
 
 /** How far back an order can still be open. */
 export const OPEN_DAYS = 30;
@@ -74,7 +74,12 @@ export function showQueue(flow: Flow): Queue {
       editionNo: edition?.head.editionNo ?? null,
       rows: listOpenOrders(tx, addDays(day, -OPEN_DAYS))
         .flatMap((view) => queueRow(tx, flow, { view, people, inForceHash: edition?.head.hash ?? null }))
-        .sort(compareBy((row) => row.placedAtMs, (row) => row.shortCode)),
+        .sort(
+          compareBy(
+            (row) => row.placedAtMs,
+            (row) => row.shortCode,
+          ),
+        ),
       scales: (stand?.bench?.scales ?? []).map(({ id, code, stepUg }) => ({ code, stepUg, isFit: isFit(id) })),
       isMeterFit: isFit('ph-meter'),
     };
@@ -93,10 +98,13 @@ function queueRow(tx: Reading, flow: Flow, { view, people, inForceHash }: Asked)
   const issued = findCard(tx, order.id);
   const edition = editionByHash(tx, flow, issued?.editionHash ?? order.editionHash);
   if (!edition) return [];
-  const card = issued ? (JSON.parse(issued.body) as Card) : null;
+  const card = issued ? storedCard(flow, issued) : null;
   const lotIds = new Set(card?.lines.flatMap((line) => line.lots.map((lot) => lot.lotId)));
   const stops = listStopsInForce(tx);
-  const inTheWay = [...stopsOnPlan(edition.book, stops, order.plan), ...stops.filter((stop) => stop.subjectKind === 'lot' && lotIds.has(stop.subjectId))];
+  const inTheWay = [
+    ...stopsOnPlan(edition.book, stops, order.plan),
+    ...stops.filter((stop) => stop.subjectKind === 'lot' && lotIds.has(stop.subjectId)),
+  ];
   return [
     {
       orderId: order.id,

@@ -1,8 +1,9 @@
 // Letting staff in. The password itself is checked outside, since that takes its time; here stands who may try, and what a right answer opens.
+
+import type { Account } from '#db/people.ts';
+import { countWrongAttempts, findAccountByCode, findSecretHash, insertAuthAttempt } from '#db/people.ts';
 import type { OpenSession } from '#db/sessions.ts';
 import { findOpenSession, insertSession, insertSessionEnd } from '#db/sessions.ts';
-import { countWrongAttempts, findAccountByCode, findSecretHash, insertAuthAttempt } from '#db/people.ts';
-import type { Account } from '#db/people.ts';
 import { findStation } from '#db/stations.ts';
 import type { Result } from '#lib/base/result.ts';
 import { accept, refuse } from '#lib/base/result.ts';
@@ -32,7 +33,10 @@ export function beginSignIn(flow: Flow, code: string): SignInTry {
   });
 }
 
-export type SignInRefusal = { readonly kind: 'wrong-name-or-password' } | { readonly kind: 'locked' } | { readonly kind: 'unknown-station' };
+export type SignInRefusal =
+  | { readonly kind: 'wrong-name-or-password' }
+  | { readonly kind: 'locked' }
+  | { readonly kind: 'unknown-station' };
 
 export interface SignedIn {
   readonly tokenSha256: string;
@@ -41,7 +45,11 @@ export interface SignedIn {
 }
 
 /** Records the attempt and, when it was right, opens a session for the token whose hash is given. */
-export function finishSignIn(flow: Flow, attempt: SignInTry, { tokenSha256, isRight, stationId }: SignedIn): Result<Account, SignInRefusal> {
+export function finishSignIn(
+  flow: Flow,
+  attempt: SignInTry,
+  { tokenSha256, isRight, stationId }: SignedIn,
+): Result<Account, SignInRefusal> {
   return flow.db.write((tx): Result<Account, SignInRefusal> => {
     const { account, isLocked } = attempt;
     const note = (outcome: 'passed' | 'wrong' | 'locked'): void =>
@@ -56,7 +64,13 @@ export function finishSignIn(flow: Flow, attempt: SignInTry, { tokenSha256, isRi
       return refuse({ kind: 'wrong-name-or-password' });
     }
     note('passed');
-    insertSession(tx, { tokenSha256, accountId: account.id, stationId, createdAtMs: flow.now, expiresAtMs: instantMs(flow.now + STAFF_SESSION_MS) });
+    insertSession(tx, {
+      tokenSha256,
+      accountId: account.id,
+      stationId,
+      createdAtMs: flow.now,
+      expiresAtMs: instantMs(flow.now + STAFF_SESSION_MS),
+    });
     return accept(account);
   });
 }

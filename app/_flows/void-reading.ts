@@ -1,9 +1,9 @@
 // Taking the last reading back because it was typed wrongly. The reading stays on record beside the fact that it does not count; what was
 // poured stays poured, and is weighed in again as the next reading.
-import { recordReadingVoid } from '#db/jars.ts';
-import { listJarFacts } from '#db/jar-facts.ts';
+
 import type { Reading } from '#db/connection.ts';
-import { listStepsDone } from '#db/jars.ts';
+import { listJarFacts } from '#db/jar-facts.ts';
+import { listStepsDone, recordReadingVoid } from '#db/jars.ts';
 import type { Result } from '#lib/base/result.ts';
 import { accept, refuse } from '#lib/base/result.ts';
 import { voidableSeq } from '#lib/weighing/readings.ts';
@@ -23,7 +23,11 @@ export const voidReading = (flow: Flow, asked: BenchAsked & { readonly reason: s
       if (!last) return refuse({ kind: 'nothing-to-take-back' });
       const { id, jarCode, lineNo } = last;
       const row = { readingId: id, jarCode, hadLeftLot: false, reason: asked.reason, byAccountId: staffOf(flow).accountId, atMs: flow.now };
-      return accept({ kind: 'reading-voided', body: { jarCode, readingId: id, lineNo, reason: asked.reason }, save: (writing) => void recordReadingVoid(writing, row, flow.newId) });
+      return accept({
+        kind: 'reading-voided',
+        body: { jarCode, readingId: id, lineNo, reason: asked.reason },
+        save: (writing) => void recordReadingVoid(writing, row, flow.newId),
+      });
     },
   });
 

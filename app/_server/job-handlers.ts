@@ -1,10 +1,10 @@
 // The work of each kind of job: pure functions of lib, given a way to report and to stop.
 import { createHash } from 'node:crypto';
 import { canonicalJson } from '#lib/base/canonical-json.ts';
+import type { LocalDay } from '#lib/units/time.ts';
 import { allVariants } from '#lib/variants/enumerate.ts';
 import { impactOf } from '#lib/variants/impact.ts';
 import { judgeVariant } from '#lib/verdict/judge.ts';
-import type { LocalDay } from '#lib/units/time.ts';
 import type { JobControl, JobHandlers } from './jobs.ts';
 import { bookOf } from './open-editions.ts';
 

@@ -1,7 +1,7 @@
 // What the worker thread can be asked to do. Messages are plain data; one table names every kind with what goes in and comes out.
 
-import type { Impact } from '#lib/variants/impact.ts';
 import type { LocalDay } from '#lib/units/time.ts';
+import type { Impact } from '#lib/variants/impact.ts';
 
 export type JobTable = {
   /** SHA-256 (hex) of the canonical bytes of a document. */
@@ -9,7 +9,10 @@ export type JobTable = {
   /** Exact number of variants that a rulebook's canonical text permits on a day. */
   'count-variants': { readonly input: { readonly document: string; readonly day: LocalDay }; readonly output: number };
   /** What lies between two rulebooks' canonical texts on a day, and which of the asked variants are lost. */
-  'impact-of': { readonly input: { readonly before: string; readonly after: string; readonly day: LocalDay; readonly askedKeys: readonly string[] }; readonly output: Impact };
+  'impact-of': {
+    readonly input: { readonly before: string; readonly after: string; readonly day: LocalDay; readonly askedKeys: readonly string[] };
+    readonly output: Impact;
+  };
 };
 
 export type JobKind = keyof JobTable;

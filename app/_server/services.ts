@@ -25,7 +25,12 @@ export type Services = {
 export const sha256 = (bytes: string | Uint8Array): string => createHash('sha256').update(bytes).digest('hex');
 
 /** Opens the shop's file. Whoever calls this closes `db`. */
-export const openServices = ({ dataDir, now, newId, runJob }: Pick<ServerContext, 'dataDir' | 'now' | 'newId'> & Pick<Services, 'runJob'>): Services => ({
+export const openServices = ({
+  dataDir,
+  now,
+  newId,
+  runJob,
+}: Pick<ServerContext, 'dataDir' | 'now' | 'newId'> & Pick<Services, 'runJob'>): Services => ({
   db: openShopDb(shopFile(dataDir)),
   dataDir,
   now,

@@ -6,8 +6,8 @@ import { changeDraft } from '#app/_client/office.ts';
 import { Button, ButtonLink } from '#app/_ui/controls/button.tsx';
 import { Notice } from '#app/_ui/controls/notice.tsx';
 import type { ChangeDraftInput } from '#lib/contracts/draft.ts';
-import { officeText } from './office-text.ts';
 import styles from './office.module.css';
+import { officeText } from './office-text.ts';
 
 type Outcome = { readonly tone: 'ok' | 'stop'; readonly text: string } | null;
 
@@ -33,7 +33,10 @@ export function DraftForm(props: {
     if (reply.kind === 'problem') {
       const { title: what, detail, fields } = reply.problem;
       const [field] = fields;
-      return setOutcome({ tone: 'stop', text: field ? t('field-problem', { field: field.path, message: field.message }) : t('problem', { title: what, detail }) });
+      return setOutcome({
+        tone: 'stop',
+        text: field ? t('field-problem', { field: field.path, message: field.message }) : t('problem', { title: what, detail }),
+      });
     }
     if (!reply.body.ok) return setOutcome({ tone: 'stop', text: t(`refusal-${reply.body.refusal.kind}`) });
     setOutcome({ tone: 'ok', text: t('saved', { no: reply.body.revisionNo }) });

@@ -1,22 +1,22 @@
 import { connection } from 'next/server';
 import type { ReactNode } from 'react';
-import { signedEditions } from '#app/_flows/list-editions.ts';
 import type { SignedEdition } from '#app/_flows/list-editions.ts';
-import { readRulebook } from '#app/_flows/read-rulebook.ts';
+import { signedEditions } from '#app/_flows/list-editions.ts';
 import type { RulebookView } from '#app/_flows/read-rulebook.ts';
+import { readRulebook } from '#app/_flows/read-rulebook.ts';
 import { staffPage } from '#app/_server/page-actor.ts';
 import { ButtonLink } from '#app/_ui/controls/button.tsx';
-import { RuledList, SectionHead } from '#app/_ui/controls/section-head.tsx';
 import type { RuledRow } from '#app/_ui/controls/section-head.tsx';
+import { RuledList, SectionHead } from '#app/_ui/controls/section-head.tsx';
 import type { EditionLayer } from '#app/_ui/drawing/edition-column.tsx';
 import { EditionColumn } from '#app/_ui/drawing/edition-column.tsx';
 import { Icon } from '#app/_ui/marks/icon.tsx';
 import { checkRulebook } from '#lib/rulebook/check-rulebook.ts';
 import { localDayIn } from '#lib/units/time.ts';
+import styles from './office.module.css';
 import { OfficePage } from './office-page.tsx';
 import type { OfficeText } from './office-text.ts';
 import { officeText } from './office-text.ts';
-import styles from './office.module.css';
 import { pairsNotJudged } from './pairs-not-judged.ts';
 
 export const metadata = { title: 'Home – Office' };
@@ -74,13 +74,23 @@ function waitingRows({ draft, diff, day }: RulebookView, { t }: OfficeText): rea
     },
   ];
   const waiting = rows.filter((row) => row.count > 0);
-  return waiting.length > 0 ? waiting : [{ id: 'nothing', sign: <Icon name="check" />, title: t('home-nothing'), note: t('home-nothing-note') }];
+  return waiting.length > 0
+    ? waiting
+    : [{ id: 'nothing', sign: <Icon name="check" />, title: t('home-nothing'), note: t('home-nothing-note') }];
 }
 
 function layers(view: RulebookView, editions: readonly SignedEdition[], text: OfficeText): readonly EditionLayer[] {
   const { t, day } = text;
   const draft: readonly EditionLayer[] = view.draft
-    ? [{ id: 'draft', number: String((editions[0]?.head.editionNo ?? 0) + 1), title: t('edition-draft'), note: t('foot-draft', { count: view.diff.length }), state: 'draft' }]
+    ? [
+        {
+          id: 'draft',
+          number: String((editions[0]?.head.editionNo ?? 0) + 1),
+          title: t('edition-draft'),
+          note: t('foot-draft', { count: view.diff.length }),
+          state: 'draft',
+        },
+      ]
     : [];
   const published = editions.map(({ head }): EditionLayer => {
     const isInForce = head.hash === view.inForce?.head.hash;

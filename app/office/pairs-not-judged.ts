@@ -10,8 +10,13 @@ export interface OpenPair {
 /** Materials of the base, shades, actives and their stocks, two by two, in id order. */
 export function pairsNotJudged(book: Book): readonly OpenPair[] {
   const { base, shades, actives, stocks } = book.rulebook;
-  const wanted = new Set([...shades.flatMap((shade) => shade.parts.map((part) => part.materialId)), ...actives.map((active) => active.materialId)]);
-  const carriers = stocks.filter((stock) => stock.parts.some((part) => wanted.has(part.materialId))).flatMap((stock) => stock.parts.map((part) => part.materialId));
+  const wanted = new Set([
+    ...shades.flatMap((shade) => shade.parts.map((part) => part.materialId)),
+    ...actives.map((active) => active.materialId),
+  ]);
+  const carriers = stocks
+    .filter((stock) => stock.parts.some((part) => wanted.has(part.materialId)))
+    .flatMap((stock) => stock.parts.map((part) => part.materialId));
   const ids = [...new Set([...wanted, ...carriers, ...base.parts.map((part) => part.materialId)])].sort();
   return ids.flatMap((firstMaterialId, index) =>
     ids

@@ -26,7 +26,10 @@ export function FirstAccountForm({ zones }: { readonly zones: readonly string[] 
     const form = new FormData(event.currentTarget);
     const text = (name: FieldName): string => String(form.get(name) ?? '');
     const account = { code: text('code'), name: text('name'), password: text('password') };
-    const reply = await openFirstAccount({ ...account, shop: { shopCode: text('shop.shopCode').toUpperCase(), name: text('shop.name'), zone: text('shop.zone') } });
+    const reply = await openFirstAccount({
+      ...account,
+      shop: { shopCode: text('shop.shopCode').toUpperCase(), name: text('shop.name'), zone: text('shop.zone') },
+    });
     if (reply.kind === 'unreachable') return setError(t('unreachable'));
     if (reply.kind === 'problem') {
       const { title, detail, fields } = reply.problem;
@@ -38,15 +41,32 @@ export function FirstAccountForm({ zones }: { readonly zones: readonly string[] 
     window.location.assign('/office');
   };
 
-  const field = (name: FieldName): { id: string; name: string; error?: string } => ({ id: name, name, ...(errors[name] !== undefined && { error: errors[name] }) });
+  const field = (name: FieldName): { id: string; name: string; error?: string } => ({
+    id: name,
+    name,
+    ...(errors[name] !== undefined && { error: errors[name] }),
+  });
   return (
     <form className={styles.form} onSubmit={(event) => void submit(event)} noValidate>
       <FormError text={error} />
       <TextField {...field('shop.name')} label={t('shop-name')} />
       <TextField {...field('shop.shopCode')} label={t('shop-code')} hint={t('shop-code-hint')} maxLength={2} width="short" />
-      <SelectField {...field('shop.zone')} label={t('zone')} value={zone} onChange={(event) => setZone(event.currentTarget.value)} options={zones.map((each) => ({ value: each, label: each }))} />
+      <SelectField
+        {...field('shop.zone')}
+        label={t('zone')}
+        value={zone}
+        onChange={(event) => setZone(event.currentTarget.value)}
+        options={zones.map((each) => ({ value: each, label: each }))}
+      />
       <TextField {...field('name')} label={t('full-name')} autoComplete="name" />
-      <TextField {...field('code')} label={t('name')} hint={t('name-hint')} autoComplete="username" autoCapitalize="none" spellCheck={false} />
+      <TextField
+        {...field('code')}
+        label={t('name')}
+        hint={t('name-hint')}
+        autoComplete="username"
+        autoCapitalize="none"
+        spellCheck={false}
+      />
       <TextField {...field('password')} type="password" label={t('password')} hint={t('new-password-hint')} autoComplete="new-password" />
       <Button kind="primary" type="submit" wide>
         {t('set-up')}

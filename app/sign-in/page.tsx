@@ -1,20 +1,24 @@
 import { connection } from 'next/server';
 import type { ReactNode } from 'react';
 import { isFounded } from '#app/_flows/found-shop.ts';
+import { listPlaces } from '#app/_flows/list-places.ts';
 import { hasAccounts } from '#app/_flows/open-accounts.ts';
 import { shopOf } from '#app/_flows/read-shop.ts';
-import { listPlaces } from '#app/_flows/list-places.ts';
 import { openPage } from '#app/_server/page-actor.ts';
 import { BrandMark } from '#app/_ui/drawing/brand-mark.tsx';
 import { createText } from '#app/_ui/text/create-text.ts';
 import { en } from '#app/_ui/text/sign-in/en.ts';
 import { FirstAccountForm } from './first-account-form.tsx';
-import { SignInForm } from './sign-in-form.tsx';
 import styles from './sign-in.module.css';
+import { SignInForm } from './sign-in-form.tsx';
 
 export const metadata = { title: 'Sign in – Jarwright' };
 
-export default async function SignInPage({ searchParams }: { readonly searchParams: Promise<Readonly<Record<string, string | string[] | undefined>>> }): Promise<ReactNode> {
+export default async function SignInPage({
+  searchParams,
+}: {
+  readonly searchParams: Promise<Readonly<Record<string, string | string[] | undefined>>>;
+}): Promise<ReactNode> {
   await connection();
   const { flow } = await openPage();
   const { t } = createText('en', { en });
@@ -42,4 +46,5 @@ export default async function SignInPage({ searchParams }: { readonly searchPara
 }
 
 /** Only a path of this server; anything else leads to the front door. */
-const localPath = (next: string | string[] | undefined): string | null => (typeof next === 'string' && /^\/(?![/\\])/.test(next) ? next : null);
+const localPath = (next: string | string[] | undefined): string | null =>
+  typeof next === 'string' && /^\/(?![/\\])/.test(next) ? next : null;

@@ -25,7 +25,11 @@ export function SignInForm({ next, places }: { readonly next: string | null; rea
     event.preventDefault();
     const form = new FormData(event.currentTarget);
     const stationId = String(form.get('station') ?? '');
-    const reply = await signIn({ code: String(form.get('code')), password: String(form.get('password')), stationId: stationId === '' ? null : stationId });
+    const reply = await signIn({
+      code: String(form.get('code')),
+      password: String(form.get('password')),
+      stationId: stationId === '' ? null : stationId,
+    });
     if (reply.kind === 'unreachable') return setError({ key: 'unreachable' });
     if (reply.kind === 'problem') return setError({ key: 'problem', values: { title: reply.problem.title, detail: reply.problem.detail } });
     if (!reply.body.ok) return setError({ key: reply.body.refusal.kind });
@@ -35,10 +39,23 @@ export function SignInForm({ next, places }: { readonly next: string | null; rea
   return (
     <form className={styles.form} onSubmit={(event) => void submit(event)} noValidate>
       <FormError text={error && t(error.key, error.values)} />
-      <TextField id="code" name="code" label={t('name')} hint={t('name-hint')} autoComplete="username" autoCapitalize="none" spellCheck={false} />
+      <TextField
+        id="code"
+        name="code"
+        label={t('name')}
+        hint={t('name-hint')}
+        autoComplete="username"
+        autoCapitalize="none"
+        spellCheck={false}
+      />
       <TextField id="password" name="password" type="password" label={t('password')} autoComplete="current-password" />
       {places.length > 0 && (
-        <SelectField id="station" name="station" label={t('station')} options={[{ value: '', label: t('station-none') }, ...places.map(({ id, name }) => ({ value: id, label: name }))]} />
+        <SelectField
+          id="station"
+          name="station"
+          label={t('station')}
+          options={[{ value: '', label: t('station-none') }, ...places.map(({ id, name }) => ({ value: id, label: name }))]}
+        />
       )}
       <Button kind="primary" type="submit" wide>
         {t('sign-in')}

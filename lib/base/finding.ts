@@ -36,7 +36,7 @@ export interface FindingFacts {
   'level-not-permitted': { activeId: string; levelPpm: number };
   'solubility-exceeded': { substanceId: string; foundPpm: number; maxPpm: number };
   // 7 caps
-  'cap-exceeded': { cap: string; found: number; max: number };
+  'cap-exceeded': { cap: string; foundUnits: number; maxUnits: number };
   // 8 pH
   'ph-windows-apart': { lowerOf: string; upperOf: string; minPhX100: number; maxPhX100: number };
   'ph-too-low': { windowOf: string; minPhX100: number; predictedPhX100: number | null };
@@ -79,7 +79,9 @@ export interface FindingFacts {
 export type FindingCode = keyof FindingFacts;
 
 /** A finding of any code: code + the rule that spoke + the numbers that decided. */
-export type Finding = { [C in FindingCode]: { readonly code: C; readonly ruleId: string; readonly facts: Readonly<FindingFacts[C]> } }[FindingCode];
+export type Finding = {
+  [C in FindingCode]: { readonly code: C; readonly ruleId: string; readonly facts: Readonly<FindingFacts[C]> };
+}[FindingCode];
 
 interface CodeEntry {
   readonly check: CheckNo;

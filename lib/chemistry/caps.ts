@@ -45,7 +45,7 @@ export function checkCaps(book: Book, jar: Composition, jarPh: JarPh): readonly 
   const caps = book.rulebook.base.caps;
   const over = (cap: CapName, found: Part): readonly Finding[] =>
     found * PPM > BigInt(caps[cap]) * jar.whole
-      ? [finding('cap-exceeded', cap, { cap, found: partToPpm(found, jar.whole), max: caps[cap] })]
+      ? [finding('cap-exceeded', cap, { cap, foundUnits: partToPpm(found, jar.whole), maxUnits: caps[cap] })]
       : [];
   return [
     ...over('powderPpm', powderPart(book, jar)),

@@ -5,8 +5,8 @@ import { need } from '../rulebook/book.ts';
 import type { Plan } from '../rulebook/variant.ts';
 import type { Part } from '../units/share.ts';
 import { part, WHOLE_PPM } from '../units/share.ts';
-import { creamContent, oilContent, stockContent } from './content.ts';
 import type { Content } from './content.ts';
+import { creamContent, oilContent, stockContent } from './content.ts';
 
 /** Amounts in any one grain (ppm products of a plan, µg of a weighed jar). */
 export interface Amounts {

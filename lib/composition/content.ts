@@ -1,10 +1,10 @@
 // What one gram of a thing on the bench holds: stocks, cream and wetting oil alike. Everything downstream sums these, so a carrier can never be forgotten.
 import { invariant } from '../base/invariant.ts';
-import type { Part } from '../units/share.ts';
-import { part, WHOLE_PPM } from '../units/share.ts';
 import type { Base } from '../rulebook/base.ts';
 import type { Book } from '../rulebook/book.ts';
 import { need } from '../rulebook/book.ts';
+import type { Part } from '../units/share.ts';
+import { part, WHOLE_PPM } from '../units/share.ts';
 
 /** Materials and substances of one source; each part is of `whole`. */
 export interface Content {
@@ -47,7 +47,8 @@ function contentOf(book: Book, parts: PartsList, wholeOfParts: bigint): Content 
   const substances = new Map<string, Part>();
   for (const { materialId, sharePpm } of parts) {
     add(materials, materialId, BigInt(sharePpm) * PPM);
-    for (const held of need(book.materials, materialId).substances) add(substances, held.substanceId, BigInt(sharePpm) * BigInt(held.sharePpm));
+    for (const held of need(book.materials, materialId).substances)
+      add(substances, held.substanceId, BigInt(sharePpm) * BigInt(held.sharePpm));
   }
   return { whole: part(wholeOfParts * PPM), materials, substances };
 }

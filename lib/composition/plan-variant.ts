@@ -48,7 +48,11 @@ function shadeChoices(book: Book, shadeId: string, collect: (findings: readonly 
 }
 
 /** A blend serves a shade when every ratio is equal, exactly. */
-function servesWhole(stock: Stock, parts: readonly { readonly materialId: string; readonly sharePpm: number }[], totalPpm: number): boolean {
+function servesWhole(
+  stock: Stock,
+  parts: readonly { readonly materialId: string; readonly sharePpm: number }[],
+  totalPpm: number,
+): boolean {
   const held = new Map(stock.parts.map((one) => [one.materialId, one.sharePpm as number]));
   return (
     held.size === parts.length &&
@@ -143,4 +147,6 @@ function comparePlans(book: Book, a: Plan, b: Plan): number {
   return codes(book, a) < codes(book, b) ? -1 : 1;
 }
 
-const distinct = (findings: readonly Finding[]): readonly Finding[] => [...new Map(findings.map((one) => [JSON.stringify(one), one])).values()];
+const distinct = (findings: readonly Finding[]): readonly Finding[] => [
+  ...new Map(findings.map((one) => [JSON.stringify(one), one])).values(),
+];

@@ -9,12 +9,19 @@ const MOST_UG = 9_000_000_000;
 const weighed = 'a weight is a whole number of micrograms above 0: read the scale again';
 
 /** A weight that a scale can show. Nothing, less than nothing and tonnes are refused before anything is read. */
-const weighedUgSchema = z.int({ error: weighed }).positive({ error: weighed }).max(MOST_UG, { error: 'no scale of a shop weighs so much: read it again' }).transform(massUg);
+const weighedUgSchema = z
+  .int({ error: weighed })
+  .positive({ error: weighed })
+  .max(MOST_UG, { error: 'no scale of a shop weighs so much: read it again' })
+  .transform(massUg);
 /** What a scale shows for nothing can lie under 0. */
 const zeroUgSchema = z.int({ error: weighed }).min(-MOST_UG).max(MOST_UG).transform(massDifferenceUg);
 const lotCodeSchema = z.string().trim().min(1, 'scan or type the code of the lot').max(80);
 const reasonSchema = z.string().trim().min(3, 'say why in a few words').max(500);
-const secondSchema = z.strictObject({ code: z.string().trim().min(1, 'type the name of the second person').max(60), password: z.string().min(1, 'type the password').max(200) });
+const secondSchema = z.strictObject({
+  code: z.string().trim().min(1, 'type the name of the second person').max(60),
+  password: z.string().min(1, 'type the password').max(200),
+});
 const secondSeenSchema = secondSchema.extend({ lotCode: lotCodeSchema, massUg: weighedUgSchema });
 
 const act = { requestKey: z.uuid(), orderId: z.uuid() };
@@ -25,7 +32,11 @@ export const fitnessInputSchema = z.strictObject({
   requestKey: z.uuid(),
   check: z.discriminatedUnion('kind', [
     z.strictObject({ kind: z.literal('scale'), scaleId: z.uuid(), zeroUg: zeroUgSchema, shownUg: z.array(weighedUgSchema).min(1).max(5) }),
-    z.strictObject({ kind: z.literal('ph-meter'), shownPhX100: z.array(phX100Schema).length(2, 'measure both buffers'), slopePpm: factorPpmSchema }),
+    z.strictObject({
+      kind: z.literal('ph-meter'),
+      shownPhX100: z.array(phX100Schema).length(2, 'measure both buffers'),
+      slopePpm: factorPpmSchema,
+    }),
   ]),
 });
 
@@ -63,7 +74,13 @@ export const mendInputSchema = z.strictObject({
   ]),
 });
 
-export const correctionInputSchema = z.strictObject({ ...act, lotCode: lotCodeSchema, massUg: weighedUgSchema, againUg: weighedUgSchema, second: secondSeenSchema });
+export const correctionInputSchema = z.strictObject({
+  ...act,
+  lotCode: lotCodeSchema,
+  massUg: weighedUgSchema,
+  againUg: weighedUgSchema,
+  second: secondSeenSchema,
+});
 
 const noteSchema = z.string().trim().max(500);
 

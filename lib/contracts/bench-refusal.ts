@@ -36,7 +36,9 @@ export const benchRefusalSchema = z.discriminatedUnion('kind', [
   bare('nothing-to-take-back'),
   z.strictObject({
     kind: z.literal('cannot-mend'),
-    why: z.array(z.enum(['not-permitted', 'bench', 'scale-full', 'limit', 'line-outside-band', 'top-up-too-small', 'oil-short'])).readonly(),
+    why: z
+      .array(z.enum(['not-permitted', 'bench', 'scale-full', 'limit', 'line-outside-band', 'top-up-too-small', 'oil-short']))
+      .readonly(),
   }),
   z.strictObject({ kind: z.literal('correction-too-large'), mostUg: massUgSchema }),
   bare('under-tare'),

@@ -1,9 +1,9 @@
 // One order on the bench's screen: its steps by name, and the one thing to do now. The server parses its own reply, so nothing else can leave.
 import { z } from 'zod';
+import type { FindingCode } from '../base/finding.ts';
+import { FINDING_CODES } from '../base/finding.ts';
 import type { LocalDay } from '../units/time.ts';
 import { isLocalDay, localDay } from '../units/time.ts';
-import { FINDING_CODES } from '../base/finding.ts';
-import type { FindingCode } from '../base/finding.ts';
 import { benchRefusalSchema } from './bench-refusal.ts';
 import { massUgSchema, moneyMinorSchema, phX100Schema, sharePpmSchema } from './quantities.ts';
 
@@ -14,7 +14,19 @@ const hexSchema = z.string().regex(/^#[0-9A-Fa-f]{6}$/);
 const daySchema: z.ZodType<LocalDay, string> = z.string().refine(isLocalDay).transform(localDay);
 const orderIdSchema = z.uuid();
 
-export const stageSchema = z.enum(['placed', 'held', 'claimed', 'mixing', 'jar-held', 'ready', 'jar-discarded', 'cancelled', 'lapsed', 'collected', 'discarded']);
+export const stageSchema = z.enum([
+  'placed',
+  'held',
+  'claimed',
+  'mixing',
+  'jar-held',
+  'ready',
+  'jar-discarded',
+  'cancelled',
+  'lapsed',
+  'collected',
+  'discarded',
+]);
 export const lookSchema = z.enum(['cream', 'oil', 'base-clay', 'tint-clay', 'mineral-colour', 'acid', 'botanical', 'humectant']);
 export const layerSchema = z.strictObject({ name: z.string(), look: lookSchema, sharePpm: sharePpmSchema, fillHex: hexSchema.nullable() });
 
@@ -33,7 +45,9 @@ const growSchema = z.strictObject({
 });
 
 const isFindingCode = (code: string): code is FindingCode => Object.hasOwn(FINDING_CODES, code);
-const findingCodeSchema: z.ZodType<FindingCode, FindingCode> = z.custom<FindingCode>((code) => typeof code === 'string' && isFindingCode(code));
+const findingCodeSchema: z.ZodType<FindingCode, FindingCode> = z.custom<FindingCode>(
+  (code) => typeof code === 'string' && isFindingCode(code),
+);
 
 export const doingSchema = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('claim') }),
@@ -89,14 +103,35 @@ export const doingSchema = z.discriminatedUnion('kind', [
     correction: z.strictObject({ line: lineNameSchema, mostUg: massUgSchema, scale: scaleSchema }).nullable(),
   }),
   z.strictObject({ kind: z.literal('inspect'), wetHex: hexSchema, dryHex: hexSchema, colour: z.string(), hasFailed: z.boolean() }),
-  z.strictObject({ kind: z.literal('fill'), netUg: massUgSchema, tareUg: massUgSchema, scale: scaleSchema, lastNetUg: massUgSchema.nullable() }),
+  z.strictObject({
+    kind: z.literal('fill'),
+    netUg: massUgSchema,
+    tareUg: massUgSchema,
+    scale: scaleSchema,
+    lastNetUg: massUgSchema.nullable(),
+  }),
   z.strictObject({ kind: z.literal('release'), netUg: massUgSchema, phX100: phX100Schema.nullable() }),
   z.strictObject({ kind: z.literal('ready'), useByDay: daySchema, labelPrintsCount: z.int() }),
   z.strictObject({ kind: z.literal('jar-held'), findings: list(findingCodeSchema) }),
 ]);
 
 const stepSchema = z.strictObject({
-  kind: z.enum(['fitness', 'clearance', 'protection', 'bind-jar', 'weigh', 'paste', 'cream', 'temperature', 'dissolve', 'draw-down', 'ph', 'inspect', 'fill', 'release']),
+  kind: z.enum([
+    'fitness',
+    'clearance',
+    'protection',
+    'bind-jar',
+    'weigh',
+    'paste',
+    'cream',
+    'temperature',
+    'dissolve',
+    'draw-down',
+    'ph',
+    'inspect',
+    'fill',
+    'release',
+  ]),
   line: lineNameSchema.nullable(),
   layer: z.strictObject({ look: lookSchema, fillHex: hexSchema.nullable() }).nullable(),
   state: z.enum(['done', 'current', 'to-come']),

@@ -16,7 +16,13 @@ const judgedSchema = {
 };
 
 export const draftChangeSchema = z.discriminatedUnion('kind', [
-  z.strictObject({ kind: z.literal('set-level'), activeId: idSchema, levelPpm: sharePpmSchema, permitted: z.boolean(), priceMinor: moneyMinorSchema }),
+  z.strictObject({
+    kind: z.literal('set-level'),
+    activeId: idSchema,
+    levelPpm: sharePpmSchema,
+    permitted: z.boolean(),
+    priceMinor: moneyMinorSchema,
+  }),
   z.strictObject({
     kind: z.literal('judge-pair'),
     firstMaterialId: idSchema,
@@ -26,7 +32,13 @@ export const draftChangeSchema = z.discriminatedUnion('kind', [
     evidenceId: idSchema.optional(),
   }),
   z.strictObject({ kind: z.literal('judge-classes'), firstClass: materialClassSchema, secondClass: materialClassSchema, ...judgedSchema }),
-  z.strictObject({ kind: z.literal('set-caution-text'), cautionId: idSchema, lang: langSchema, text: textSchema, labelText: textSchema.nullable() }),
+  z.strictObject({
+    kind: z.literal('set-caution-text'),
+    cautionId: idSchema,
+    lang: langSchema,
+    text: textSchema,
+    labelText: textSchema.nullable(),
+  }),
   z.strictObject({ kind: z.literal('set-caution'), cautionId: idSchema, mustTick: z.boolean() }),
 ]);
 

@@ -36,7 +36,11 @@ export const publishOutputSchema = z.union([
       z.strictObject({ kind: z.literal('draft-moved'), newestRevisionNo: z.int() }),
       z.strictObject({ kind: z.literal('not-counted') }),
       z.strictObject({ kind: z.literal('effective-in-the-past') }),
-      z.strictObject({ kind: z.literal('gate-closed'), open: z.array(openPointSchema).readonly(), notices: z.array(noticeSchema).readonly() }),
+      z.strictObject({
+        kind: z.literal('gate-closed'),
+        open: z.array(openPointSchema).readonly(),
+        notices: z.array(noticeSchema).readonly(),
+      }),
     ]),
   }),
 ]);

@@ -8,7 +8,10 @@ export const signInInputSchema = z.strictObject({ code: accountCodeSchema, passw
 
 export const signInOutputSchema = z.union([
   z.strictObject({ ok: z.literal(true), role: z.enum(['mixer', 'checker', 'formulator', 'manager']) }),
-  z.strictObject({ ok: z.literal(false), refusal: z.strictObject({ kind: z.enum(['wrong-name-or-password', 'locked', 'unknown-station']) }) }),
+  z.strictObject({
+    ok: z.literal(false),
+    refusal: z.strictObject({ kind: z.enum(['wrong-name-or-password', 'locked', 'unknown-station']) }),
+  }),
 ]);
 
 export const signOutOutputSchema = z.strictObject({ ok: z.literal(true) });
@@ -27,7 +30,10 @@ export const firstAccountInputSchema = z.strictObject({
 
 export const firstAccountOutputSchema = z.union([
   z.strictObject({ ok: z.literal(true) }),
-  z.strictObject({ ok: z.literal(false), refusal: z.strictObject({ kind: z.enum(['accounts-exist', 'name-taken', 'shop-exists', 'unknown-zone']) }) }),
+  z.strictObject({
+    ok: z.literal(false),
+    refusal: z.strictObject({ kind: z.enum(['accounts-exist', 'name-taken', 'shop-exists', 'unknown-zone']) }),
+  }),
 ]);
 
 export type SignInOutput = z.infer<typeof signInOutputSchema>;

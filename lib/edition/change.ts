@@ -2,18 +2,30 @@
 import { assertNever } from '../base/invariant.ts';
 import type { Result } from '../base/result.ts';
 import { accept, refuse } from '../base/result.ts';
+import { pairKey } from '../rulebook/book.ts';
 import type { ClassJudgement, PairJudgement } from '../rulebook/judgement.ts';
 import type { Lang } from '../rulebook/language.ts';
-import { pairKey } from '../rulebook/book.ts';
 import type { Rulebook } from '../rulebook/rulebook.ts';
-import type { SharePpm } from '../units/share.ts';
 import type { MoneyMinor } from '../units/money.ts';
+import type { SharePpm } from '../units/share.ts';
 
 export type DraftChange =
-  | { readonly kind: 'set-level'; readonly activeId: string; readonly levelPpm: SharePpm; readonly permitted: boolean; readonly priceMinor: MoneyMinor }
+  | {
+      readonly kind: 'set-level';
+      readonly activeId: string;
+      readonly levelPpm: SharePpm;
+      readonly permitted: boolean;
+      readonly priceMinor: MoneyMinor;
+    }
   | { readonly kind: 'judge-pair'; readonly judgement: PairJudgement }
   | { readonly kind: 'judge-classes'; readonly judgement: ClassJudgement }
-  | { readonly kind: 'set-caution-text'; readonly cautionId: string; readonly lang: Lang; readonly text: string; readonly labelText: string | null }
+  | {
+      readonly kind: 'set-caution-text';
+      readonly cautionId: string;
+      readonly lang: Lang;
+      readonly text: string;
+      readonly labelText: string | null;
+    }
   | { readonly kind: 'set-caution'; readonly cautionId: string; readonly mustTick: boolean }
   | { readonly kind: 'replace'; readonly rulebook: Rulebook };
 
@@ -38,7 +50,12 @@ export function applyChange(draft: Rulebook, change: DraftChange): Result<Rulebo
       return setCautionText(draft, change);
     case 'set-caution':
       return draft.cautions.some((caution) => caution.id === change.cautionId)
-        ? accept({ ...draft, cautions: draft.cautions.map((caution) => (caution.id === change.cautionId ? { ...caution, mustTick: change.mustTick } : caution)) })
+        ? accept({
+            ...draft,
+            cautions: draft.cautions.map((caution) =>
+              caution.id === change.cautionId ? { ...caution, mustTick: change.mustTick } : caution,
+            ),
+          })
         : refuse({ kind: 'nothing-to-change', id: change.cautionId });
     case 'replace':
       return accept(change.rulebook);
@@ -47,9 +64,13 @@ export function applyChange(draft: Rulebook, change: DraftChange): Result<Rulebo
   }
 }
 
-function setLevel(draft: Rulebook, { activeId, levelPpm, permitted, priceMinor }: Extract<DraftChange, { kind: 'set-level' }>): Result<Rulebook, NothingToChange> {
+function setLevel(
+  draft: Rulebook,
+  { activeId, levelPpm, permitted, priceMinor }: Extract<DraftChange, { kind: 'set-level' }>,
+): Result<Rulebook, NothingToChange> {
   const active = draft.actives.find((one) => one.id === activeId);
-  if (!active?.levels.some((level) => level.levelPpm === levelPpm)) return refuse({ kind: 'nothing-to-change', id: `${activeId}@${levelPpm}` });
+  if (!active?.levels.some((level) => level.levelPpm === levelPpm))
+    return refuse({ kind: 'nothing-to-change', id: `${activeId}@${levelPpm}` });
   const levels = active.levels.map((level) => (level.levelPpm === levelPpm ? { ...level, permitted, priceMinor } : level));
   return accept({ ...draft, actives: draft.actives.map((one) => (one.id === activeId ? { ...one, levels } : one)) });
 }
@@ -67,7 +88,10 @@ function judgedClasses(draft: Rulebook, judgement: ClassJudgement): readonly Cla
   return at < 0 ? [...draft.classJudgements, judgement] : draft.classJudgements.with(at, judgement);
 }
 
-function setCautionText(draft: Rulebook, { cautionId, lang, text, labelText }: Extract<DraftChange, { kind: 'set-caution-text' }>): Result<Rulebook, NothingToChange> {
+function setCautionText(
+  draft: Rulebook,
+  { cautionId, lang, text, labelText }: Extract<DraftChange, { kind: 'set-caution-text' }>,
+): Result<Rulebook, NothingToChange> {
   const caution = draft.cautions.find((one) => one.id === cautionId);
   if (!caution) return refuse({ kind: 'nothing-to-change', id: cautionId });
   const label = caution.labelTextId !== undefined && labelText !== null ? { [caution.labelTextId]: labelText } : {};

@@ -3,11 +3,8 @@
 import { canonicalJson } from '../base/canonical-json.ts';
 import { compareBy } from '../base/compare.ts';
 import type { Rulebook } from '../rulebook/rulebook.ts';
-import { effectOf } from './effect.ts';
-
-/** Worst first. */
-export const EFFECTS = ['widens', 'cautions', 'narrows', 'offer', 'texts'] as const;
-export type Effect = (typeof EFFECTS)[number];
+import type { Effect } from './effect.ts';
+import { EFFECTS, effectOf } from './effect.ts';
 
 export interface DiffLine {
   /** Stable name of the place: "limits/eu-v-29/maxPpm". */
@@ -27,7 +24,12 @@ export interface DiffLine {
 export function diffRulebooks(before: Rulebook, after: Rulebook): readonly DiffLine[] {
   const sections = [...new Set([...Object.keys(before), ...Object.keys(after)])].sort() as (keyof Rulebook)[];
   const lines = sections.flatMap((section) => sectionLines(section, before[section], after[section]));
-  return lines.sort(compareBy((line) => EFFECTS.indexOf(line.effect), (line) => line.key));
+  return lines.sort(
+    compareBy(
+      (line) => EFFECTS.indexOf(line.effect),
+      (line) => line.key,
+    ),
+  );
 }
 
 type Raw = Omit<DiffLine, 'effect'> & { readonly was: unknown; readonly is: unknown };
@@ -39,7 +41,8 @@ function sectionLines(section: keyof Rulebook, was: unknown, is: unknown): reado
 }
 
 type Row = { readonly id: string };
-const isRows = (value: unknown): value is readonly Row[] => Array.isArray(value) && value.every((row) => typeof row === 'object' && row !== null && 'id' in row);
+const isRows = (value: unknown): value is readonly Row[] =>
+  Array.isArray(value) && value.every((row) => typeof row === 'object' && row !== null && 'id' in row);
 
 function rowLines(section: keyof Rulebook, was: readonly Row[], is: readonly Row[]): readonly Raw[] {
   const before = new Map(was.map((row) => [row.id, row]));
@@ -76,5 +79,6 @@ function fieldLines(section: keyof Rulebook, rowId: string | null, was: unknown,
   return walk([], was, is);
 }
 
-const isPlain = (value: unknown): value is Readonly<Record<string, unknown>> => typeof value === 'object' && value !== null && !Array.isArray(value);
+const isPlain = (value: unknown): value is Readonly<Record<string, unknown>> =>
+  typeof value === 'object' && value !== null && !Array.isArray(value);
 const shown = (value: unknown): string | null => (value === undefined ? null : typeof value === 'string' ? value : canonicalJson(value));

@@ -1,8 +1,12 @@
 // What one line of a diff may do. A change is called harmless only where that is certain; everything else "may widen" and must be looked at.
-import { STRICTNESS } from '../verdict/pair-verdict.ts';
+
 import type { JudgementVerdict } from '../rulebook/judgement.ts';
 import type { Rulebook } from '../rulebook/rulebook.ts';
-import type { Effect } from './diff.ts';
+import { STRICTNESS } from '../verdict/pair-verdict.ts';
+
+/** Worst first. */
+export const EFFECTS = ['widens', 'cautions', 'narrows', 'offer', 'texts'] as const;
+export type Effect = (typeof EFFECTS)[number];
 
 interface Line {
   readonly section: keyof Rulebook;
@@ -12,46 +16,15 @@ interface Line {
   readonly is: unknown;
 }
 
-/** Sections whose every change is of one sort. */
-const ALWAYS: Readonly<Partial<Record<keyof Rulebook, Effect>>> = {
-  schemaVersion: 'offer',
-  code: 'texts',
-  title: 'texts',
-  notice: 'texts',
-  texts: 'texts',
-  concerns: 'offer',
-  currency: 'offer',
-  evidence: 'offer',
-  languages: 'offer',
-  vessels: 'offer',
-  cautions: 'cautions',
-};
-
 /** Fields that neither permit nor refuse anything, wherever they stand. */
-const WORDS_AND_PRICES = /(^|\.)(name(\..*)?|reason|source|by|on|priceMinor|costMinorPerKg|colour(\..*)?|claims(\..*)?|code|textId|hintTextId|whyTextId|partTextId|lookAlikeName|supplier|contact|benefits)$/;
+const WORDS_AND_PRICES =
+  /(^|\.)(name(\..*)?|reason|source|by|on|priceMinor|costMinorPerKg|colour(\..*)?|claims(\..*)?|code|textId|hintTextId|whyTextId|partTextId|lookAlikeName|supplier|contact|benefits)$/;
 
 export function effectOf(line: Line): Effect {
-  const always = ALWAYS[line.section];
-  if (always) return always;
-  if (line.field !== null && WORDS_AND_PRICES.test(line.field)) return /name|reason|source|TextId|textId|by$|on$/.test(line.field) ? 'texts' : 'offer';
-  switch (line.section) {
-    case 'pairJudgements':
-    case 'classJudgements':
-      return judgementEffect(line);
-    case 'classRules':
-      return rowEffect(line, { whenAdded: (row) => ruleEffect(row), whenRemoved: 'widens' });
-    case 'scopes':
-      return rowEffect(line, { whenAdded: (row) => (fieldOf(row, 'kind') === 'refuse' ? 'narrows' : 'widens'), whenRemoved: fieldOf(line.was, 'kind') === 'approve' ? 'narrows' : 'widens' });
-    case 'limits':
-      return rowEffect(line, { whenAdded: (row) => (fieldOf(row, 'kind') === 'substance' ? 'narrows' : 'widens'), whenRemoved: fieldOf(line.was, 'kind') === 'colourant' ? 'narrows' : 'widens' });
-    case 'shades':
-    case 'actives':
-    case 'stocks':
-    case 'materials':
-      return line.kind === 'removed' ? 'narrows' : 'widens';
-    default:
-      return numberEffect(line);
+  if (line.field !== null && !WHOLE_SECTIONS.has(line.section) && WORDS_AND_PRICES.test(line.field)) {
+    return /name|reason|source|TextId|textId|by$|on$/.test(line.field) ? 'texts' : 'offer';
   }
+  return SECTIONS[line.section](line);
 }
 
 interface RowEffects {
@@ -78,10 +51,65 @@ function judgementEffect(line: Line): Effect {
 function numberEffect({ field, was, is }: Line): Effect {
   if (field === null || typeof was !== 'number' || typeof is !== 'number') return 'widens';
   const name = field.split('.').at(-1) ?? '';
-  if (/^(max|most|tested|ceiling|allowance|powder|swelling|pigment|ionic|irritancy|freeAcid|gentle)/.test(name)) return is < was ? 'narrows' : 'widens';
+  if (/^(max|most|tested|ceiling|allowance|powder|swelling|pigment|ionic|irritancy|freeAcid|gentle)/.test(name))
+    return is < was ? 'narrows' : 'widens';
   if (/^(min|proven|marginFloor|phError)/.test(name)) return is > was ? 'narrows' : 'widens';
   return 'widens';
 }
 
 const isVerdict = (value: unknown): value is JudgementVerdict => typeof value === 'string' && value in STRICTNESS;
-const fieldOf = (row: unknown, key: string): unknown => (typeof row === 'object' && row !== null ? (row as Readonly<Record<string, unknown>>)[key] : undefined);
+const fieldOf = (row: unknown, key: string): unknown =>
+  typeof row === 'object' && row !== null ? (row as Readonly<Record<string, unknown>>)[key] : undefined;
+
+const removalNarrows = (line: Line): Effect => (line.kind === 'removed' ? 'narrows' : 'widens');
+
+const scopeEffect = (line: Line): Effect =>
+  rowEffect(line, {
+    whenAdded: (row) => (fieldOf(row, 'kind') === 'refuse' ? 'narrows' : 'widens'),
+    whenRemoved: fieldOf(line.was, 'kind') === 'approve' ? 'narrows' : 'widens',
+  });
+
+const limitEffect = (line: Line): Effect =>
+  rowEffect(line, {
+    whenAdded: (row) => (fieldOf(row, 'kind') === 'substance' ? 'narrows' : 'widens'),
+    whenRemoved: fieldOf(line.was, 'kind') === 'colourant' ? 'narrows' : 'widens',
+  });
+
+const always = (effect: Effect) => (): Effect => effect;
+
+/** Sections whose every change is of one sort, whatever the field. */
+const WHOLE_SECTIONS: ReadonlySet<keyof Rulebook> = new Set(['code', 'title', 'notice', 'texts', 'cautions', 'evidence']);
+
+/** A section that is not listed does not compile: a new one must say what its changes may do. */
+const SECTIONS = {
+  schemaVersion: always('offer'),
+  code: always('texts'),
+  title: always('texts'),
+  notice: always('texts'),
+  texts: always('texts'),
+  concerns: always('offer'),
+  currency: always('offer'),
+  evidence: always('offer'),
+  languages: always('offer'),
+  vessels: always('offer'),
+  cautions: always('cautions'),
+  pairJudgements: judgementEffect,
+  classJudgements: judgementEffect,
+  classRules: (line) => rowEffect(line, { whenAdded: ruleEffect, whenRemoved: 'widens' }),
+  scopes: scopeEffect,
+  limits: limitEffect,
+  shades: removalNarrows,
+  actives: removalNarrows,
+  stocks: removalNarrows,
+  materials: removalNarrows,
+  base: numberEffect,
+  house: numberEffect,
+  substances: numberEffect,
+  markets: numberEffect,
+  questions: numberEffect,
+  personCaps: numberEffect,
+  crossContacts: numberEffect,
+  jarSizes: numberEffect,
+  labelSizes: numberEffect,
+  scaleProfiles: numberEffect,
+} satisfies Record<keyof Rulebook, (line: Line) => Effect>;

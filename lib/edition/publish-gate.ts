@@ -1,7 +1,7 @@
 // What stands between a draft and an edition. Everything open is listed at once, each with the place to mend it.
 import { compareText } from '../base/compare.ts';
-import type { Market } from '../rulebook/limit.ts';
 import type { MarketId } from '../rulebook/language.ts';
+import type { Market } from '../rulebook/limit.ts';
 import type { Rulebook } from '../rulebook/rulebook.ts';
 import type { LocalDay } from '../units/time.ts';
 import { addDays } from '../units/time.ts';
@@ -54,7 +54,9 @@ export function publishGate(asked: GateQuestion): Gate {
   return {
     open: openPoints(asked, markets),
     notices: [
-      ...left.filter(({ missing }) => missing.length > 0).map(({ market, missing }): Notice => ({ kind: 'market-left-out', marketId: market.id, missing })),
+      ...left
+        .filter(({ missing }) => missing.length > 0)
+        .map(({ market, missing }): Notice => ({ kind: 'market-left-out', marketId: market.id, missing })),
       ...limitsAhead(asked.draft, asked.day),
     ],
     markets,
@@ -80,7 +82,12 @@ function openPoints(asked: GateQuestion, markets: readonly Market[]): readonly O
 /** A market is published only with a responsible person, a safety report, a notification and the shop's mandate as maker. */
 function missingDuties(market: Market): readonly string[] {
   const { name, address } = market.responsiblePerson;
-  const duties = { responsiblePerson: name !== '' && address !== '', safetyReport: market.safetyReport, notificationReference: market.notificationReference, makerMandate: market.makerMandate };
+  const duties = {
+    responsiblePerson: name !== '' && address !== '',
+    safetyReport: market.safetyReport,
+    notificationReference: market.notificationReference,
+    makerMandate: market.makerMandate,
+  };
   return Object.entries(duties)
     .filter(([, met]) => !met)
     .map(([duty]) => duty)
@@ -88,7 +95,11 @@ function missingDuties(market: Market): readonly string[] {
 }
 
 const limitsAhead = (draft: Rulebook, day: LocalDay): readonly Notice[] =>
-  draft.limits.flatMap((row): Notice[] => (row.fromDay !== undefined && row.fromDay > day && row.fromDay <= addDays(day, AHEAD_DAYS) ? [{ kind: 'limit-ahead', limitId: row.id, fromDay: row.fromDay }] : []));
+  draft.limits.flatMap((row): Notice[] =>
+    row.fromDay !== undefined && row.fromDay > day && row.fromDay <= addDays(day, AHEAD_DAYS)
+      ? [{ kind: 'limit-ahead', limitId: row.id, fromDay: row.fromDay }]
+      : [],
+  );
 
 /** The document that is frozen: the draft, with only the markets that may be served. */
 export const publishedDocument = (draft: Rulebook, gate: Gate): Rulebook => ({ ...draft, markets: gate.markets });

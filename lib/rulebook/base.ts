@@ -1,7 +1,7 @@
 // The approved cream and what it tolerates. It is delivered in two parts, cream and wetting oil, in a fixed ratio.
 import type { DensityMgPerMl, LoadUnits } from '../units/material-property.ts';
-import type { FactorPpm, SharePpm } from '../units/share.ts';
 import type { MoneyMinor } from '../units/money.ts';
+import type { FactorPpm, SharePpm } from '../units/share.ts';
 import type { AcidityTable, PhWindow } from './material.ts';
 
 /** What the base tolerates at most, over the whole jar. */

@@ -26,7 +26,8 @@ export interface Book {
   readonly baseMaterialIds: ReadonlySet<string>;
 }
 
-const byId = <T extends { readonly id: string }>(items: readonly T[]): ReadonlyMap<string, T> => new Map(items.map((item) => [item.id, item]));
+const byId = <T extends { readonly id: string }>(items: readonly T[]): ReadonlyMap<string, T> =>
+  new Map(items.map((item) => [item.id, item]));
 
 /** One key for an unordered pair. */
 export const pairKey = (a: string, b: string): string => (a < b ? `${a}|${b}` : `${b}|${a}`);

@@ -1,7 +1,8 @@
 // Verdicts of the formulator on things that meet, and on whole families of variants. What nobody judged is refused.
-import type { LocalDay } from '../units/time.ts';
+
 import type { PhX100 } from '../units/chemistry.ts';
 import type { SharePpm } from '../units/share.ts';
+import type { LocalDay } from '../units/time.ts';
 import type { MaterialClass } from './material.ts';
 
 export type JudgementVerdict = 'never' | 'limit' | 'caution' | 'fine';

@@ -1,7 +1,8 @@
 // What is bought and what it is made of. Every property that a check needs stands here, so that a check never guesses.
+
+import type { AcidityUmolPerKg, PhX100 } from '../units/chemistry.ts';
 import type { DensityMgPerMl, MgPer100g, TemperatureC, UnitsPerPpm } from '../units/material-property.ts';
 import type { FactorPpm, SharePpm } from '../units/share.ts';
-import type { AcidityUmolPerKg, PhX100 } from '../units/chemistry.ts';
 import type { Lang, MarketId } from './language.ts';
 
 /** One chemical identity, as the law and the label see it. */
@@ -42,14 +43,50 @@ export type MaterialKind = 'insoluble-powder' | 'soluble-powder' | 'pigment' | '
 
 /** What a clash or a cap speaks of. */
 export type MaterialClass =
-  | 'acid' | 'alkali' | 'cationic' | 'anionic-polymer' | 'polyphenol' | 'enzyme' | 'peptide' | 'swelling-clay' | 'clay' | 'adsorbent'
-  | 'electrolyte' | 'iron' | 'acid-sensitive' | 'acid-consumer' | 'carbonate' | 'retinoid' | 'preservative' | 'humectant' | 'emollient'
-  | 'emulsifier' | 'botanical' | 'vitamin' | 'water' | 'inert' | 'protein';
+  | 'acid'
+  | 'alkali'
+  | 'cationic'
+  | 'anionic-polymer'
+  | 'polyphenol'
+  | 'enzyme'
+  | 'peptide'
+  | 'swelling-clay'
+  | 'clay'
+  | 'adsorbent'
+  | 'electrolyte'
+  | 'iron'
+  | 'acid-sensitive'
+  | 'acid-consumer'
+  | 'carbonate'
+  | 'retinoid'
+  | 'preservative'
+  | 'humectant'
+  | 'emollient'
+  | 'emulsifier'
+  | 'botanical'
+  | 'vitamin'
+  | 'water'
+  | 'inert'
+  | 'protein';
 
 /** What a customer may need to avoid. */
 export type AvoidTag =
-  | 'acid' | 'aha' | 'salicylate' | 'retinoid' | 'enzyme' | 'exfoliant' | 'photosensitiser' | 'fragrance' | 'essential-oil' | 'nut' | 'seed-oil'
-  | 'oat' | 'milk' | 'bee' | 'asteraceae' | 'gluten';
+  | 'acid'
+  | 'aha'
+  | 'salicylate'
+  | 'retinoid'
+  | 'enzyme'
+  | 'exfoliant'
+  | 'photosensitiser'
+  | 'fragrance'
+  | 'essential-oil'
+  | 'nut'
+  | 'seed-oil'
+  | 'oat'
+  | 'milk'
+  | 'bee'
+  | 'asteraceae'
+  | 'gluten';
 
 export interface PhWindow {
   readonly minPhX100: PhX100;

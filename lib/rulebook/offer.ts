@@ -1,6 +1,7 @@
 // What can be chosen: shades, actives at levels, adjusters, sizes and prices.
-import type { BenefitMilli, VolumeUl } from '../units/material-property.ts';
+
 import type { MassUg } from '../units/mass.ts';
+import type { BenefitMilli, VolumeUl } from '../units/material-property.ts';
 import type { MoneyMinor } from '../units/money.ts';
 import type { FactorPpm, SharePpm } from '../units/share.ts';
 import type { Lang } from './language.ts';
@@ -25,7 +26,13 @@ export interface Shade {
   readonly code: string;
   readonly name: Readonly<Partial<Record<Lang, string>>>;
   readonly parts: readonly { readonly materialId: string; readonly sharePpm: SharePpm }[];
-  readonly colour: { readonly wet: LabX100; readonly dry: LabX100; readonly family: string; readonly nameTextId: string; readonly origin: 'measured' | 'predicted' };
+  readonly colour: {
+    readonly wet: LabX100;
+    readonly dry: LabX100;
+    readonly family: string;
+    readonly nameTextId: string;
+    readonly origin: 'measured' | 'predicted';
+  };
   readonly claims: Claims;
   readonly priceMinor: MoneyMinor;
 }

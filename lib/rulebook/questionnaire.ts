@@ -1,6 +1,7 @@
 // What a customer can be asked and what each answer does. Effects are data: a threshold or a tag set is never code.
-import type { AvoidTag, MaterialClass } from './material.ts';
+
 import type { SharePpm } from '../units/share.ts';
+import type { AvoidTag, MaterialClass } from './material.ts';
 
 export interface Concern {
   readonly id: string;
@@ -53,7 +54,10 @@ export interface PersonCap {
 /** What happens when a customer avoids a tag that is handled open at the same bench. A tag without a row acts as "ask staff". */
 export interface CrossContact {
   readonly tag: AvoidTag;
-  readonly policy: { readonly kind: 'caution'; readonly cautionId: string } | { readonly kind: 'ask-staff' } | { readonly kind: 'none'; readonly reason: string };
+  readonly policy:
+    | { readonly kind: 'caution'; readonly cautionId: string }
+    | { readonly kind: 'ask-staff' }
+    | { readonly kind: 'none'; readonly reason: string };
 }
 
 export type CautionPlace = 'kiosk' | 'card' | 'label' | 'bench';

@@ -31,7 +31,15 @@ export interface Plan {
 
 /** The same variant with its actives in a fixed order, so that equal variants are equal texts. */
 export function orderVariant(variant: Variant): Variant {
-  return { shadeId: variant.shadeId, actives: [...variant.actives].sort(compareBy((chosen) => chosen.activeId, (chosen) => chosen.levelPpm)) };
+  return {
+    shadeId: variant.shadeId,
+    actives: [...variant.actives].sort(
+      compareBy(
+        (chosen) => chosen.activeId,
+        (chosen) => chosen.levelPpm,
+      ),
+    ),
+  };
 }
 
 /** A stable text for a variant: "shade|active@level+active@level". Equal variants have equal keys. */

@@ -4,7 +4,8 @@ import type { Book } from '../rulebook/book.ts';
 import type { Active } from '../rulebook/offer.ts';
 import type { ChosenActive, Variant } from '../rulebook/variant.ts';
 
-const byCode = <T extends { readonly code: string }>(items: readonly T[]): readonly T[] => [...items].sort((a, b) => (a.code < b.code ? -1 : 1));
+const byCode = <T extends { readonly code: string }>(items: readonly T[]): readonly T[] =>
+  [...items].sort((a, b) => (a.code < b.code ? -1 : 1));
 
 export function* allVariants(book: Book): Generator<Variant> {
   const actives = byCode(book.rulebook.actives.filter((active) => active.role === 'active'));

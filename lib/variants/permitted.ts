@@ -47,7 +47,11 @@ export function countVariants(book: Book, day: LocalDay): number {
 }
 
 /** Rows from..from+size of the list; fewer at its end. */
-export function pageOfVariants(book: Book, day: LocalDay, page: { readonly fromCount: number; readonly sizeCount: number }): readonly Permitted[] {
+export function pageOfVariants(
+  book: Book,
+  day: LocalDay,
+  page: { readonly fromCount: number; readonly sizeCount: number },
+): readonly Permitted[] {
   const rows: Permitted[] = [];
   let index = 0;
   for (const one of permittedVariants(book, day)) {

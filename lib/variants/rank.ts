@@ -1,7 +1,8 @@
 // One whole number below 2^53 ranks a mask: score, then fewer actives, lower irritancy, lower price. The key decides last, outside the number.
+
+import type { Person } from '../answers/person.ts';
 import { compareText } from '../base/compare.ts';
 import { invariant } from '../base/invariant.ts';
-import type { Person } from '../answers/person.ts';
 import type { Book } from '../rulebook/book.ts';
 import { need } from '../rulebook/book.ts';
 import type { Variant } from '../rulebook/variant.ts';
@@ -26,7 +27,9 @@ export interface Ranked extends Permitted {
 
 /** Shade code, then active codes with their levels: the last tie-break, which no renumbering of ids can move. */
 export function codeKey(book: Book, variant: Variant): string {
-  const actives = variant.actives.map(({ activeId, levelPpm }) => `${need(book.actives, activeId).code}@${String(levelPpm).padStart(7, '0')}`);
+  const actives = variant.actives.map(
+    ({ activeId, levelPpm }) => `${need(book.actives, activeId).code}@${String(levelPpm).padStart(7, '0')}`,
+  );
   return `${need(book.shades, variant.shadeId).code}|${actives.sort().join('+')}`;
 }
 

@@ -4,9 +4,8 @@ import type { Person } from '../answers/person.ts';
 import type { Book } from '../rulebook/book.ts';
 import type { Plan, Variant } from '../rulebook/variant.ts';
 import type { MoneyMinor } from '../units/money.ts';
-import type { Verdict } from '../verdict/verdict.ts';
-import type { JudgeContext } from '../verdict/verdict.ts';
 import { judgeVariant } from '../verdict/judge.ts';
+import type { JudgeContext, Verdict } from '../verdict/verdict.ts';
 import type { Permitted } from './permitted.ts';
 import { colourFamily } from './permitted.ts';
 import { priceOf } from './price.ts';
@@ -49,19 +48,36 @@ export function threeMasks(book: Book, permitted: readonly Permitted[], query: M
   return { masks: third ? [...shown, third] : shown, noActiveFits: best === 0 };
 }
 
-function thirdMask(book: Book, ranked: readonly Ranked[], shown: readonly Mask[], offer: (role: MaskRole, candidates: readonly Ranked[]) => Mask | null): Mask | null {
+function thirdMask(
+  book: Book,
+  ranked: readonly Ranked[],
+  shown: readonly Mask[],
+  offer: (role: MaskRole, candidates: readonly Ranked[]) => Mask | null,
+): Mask | null {
   const families = new Set(shown.map((mask) => colourFamily(book, mask.variant)));
   const fresh = ranked.filter((one) => shown.every((mask) => differs(mask.variant, one.variant)));
-  const otherColour = offer('other-colour', fresh.filter((one) => !families.has(colourFamily(book, one.variant))));
+  const otherColour = offer(
+    'other-colour',
+    fresh.filter((one) => !families.has(colourFamily(book, one.variant))),
+  );
   if (otherColour) return otherColour;
   const [closest] = shown;
-  const jarPriceMinor = closest ? closest.priceMinor - (ranked.find((one) => one.variant === closest.variant)?.additionsPriceMinor ?? 0) : 0;
-  return offer('lower-price', fresh.filter((one) => closest && 10 * (jarPriceMinor + one.additionsPriceMinor) <= 9 * closest.priceMinor));
+  const jarPriceMinor = closest
+    ? closest.priceMinor - (ranked.find((one) => one.variant === closest.variant)?.additionsPriceMinor ?? 0)
+    : 0;
+  return offer(
+    'lower-price',
+    fresh.filter((one) => closest && 10 * (jarPriceMinor + one.additionsPriceMinor) <= 9 * closest.priceMinor),
+  );
 }
 
 /** Another shade, or another set of actives; other levels alone are no other mask. */
 const differs = (a: Variant, b: Variant): boolean => a.shadeId !== b.shadeId || activeSet(a) !== activeSet(b);
-const activeSet = (variant: Variant): string => variant.actives.map((chosen) => chosen.activeId).sort().join('+');
+const activeSet = (variant: Variant): string =>
+  variant.actives
+    .map((chosen) => chosen.activeId)
+    .sort()
+    .join('+');
 
 function firstMakeable(book: Book, query: MaskQuery, role: MaskRole, candidates: readonly Ranked[]): Mask | null {
   for (const { variant } of candidates) {

@@ -18,7 +18,9 @@ export function whatFits(book: Book, chosen: Variant, context: JudgeContext): Fi
   const taken = new Set(chosen.actives.map((one) => one.activeId));
   const open = book.rulebook.actives.filter((active) => active.role === 'active' && !taken.has(active.id));
   return {
-    shades: book.rulebook.shades.filter((shade) => shade.id !== chosen.shadeId).map((shade) => ({ shadeId: shade.id, fit: fit({ ...chosen, shadeId: shade.id }) })),
+    shades: book.rulebook.shades
+      .filter((shade) => shade.id !== chosen.shadeId)
+      .map((shade) => ({ shadeId: shade.id, fit: fit({ ...chosen, shadeId: shade.id }) })),
     levels: open.flatMap((active) =>
       active.levels.map(({ levelPpm }) => {
         const added = { activeId: active.id, levelPpm };

@@ -1,9 +1,10 @@
 // Cautions that a jar owes for what is in it. Answers, judgements, class rules and limit rows add theirs beside these.
+
+import { assertNever } from '../base/invariant.ts';
 import type { Composition } from '../composition/compose.ts';
 import type { Book } from '../rulebook/book.ts';
 import { need } from '../rulebook/book.ts';
 import type { CautionTrigger } from '../rulebook/questionnaire.ts';
-import { assertNever } from '../base/invariant.ts';
 import type { CautionOwed } from './verdict.ts';
 
 export function triggeredCautions(book: Book, jar: Composition): readonly CautionOwed[] {

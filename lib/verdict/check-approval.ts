@@ -15,7 +15,9 @@ export function checkApproval(book: Book, plan: Plan): readonly Finding[] {
 /** shades × actives up to levels × at most n actives; the adjuster needs evidence too, but is not counted. */
 export function scopeApproves(scope: Scope, plan: Pick<Plan, 'variant' | 'adjuster'>): boolean {
   const { shadeId, actives } = plan.variant;
-  return scope.shadeIds.includes(shadeId) && actives.length <= scope.mostActivesCount && chosenOf(plan).every((chosen) => holds(scope, chosen));
+  return (
+    scope.shadeIds.includes(shadeId) && actives.length <= scope.mostActivesCount && chosenOf(plan).every((chosen) => holds(scope, chosen))
+  );
 }
 
 const holds = (scope: Scope, chosen: ChosenActive): boolean =>
@@ -25,7 +27,12 @@ const holds = (scope: Scope, chosen: ChosenActive): boolean =>
 export function scopeRefuses(scope: Scope, plan: Pick<Plan, 'variant' | 'adjuster'>): boolean {
   const shadeNamed = scope.shadeIds.length === 0 || scope.shadeIds.includes(plan.variant.shadeId);
   const chosen = chosenOf(plan);
-  return shadeNamed && scope.actives.every((named) => chosen.some((one) => one.activeId === named.activeId && one.levelPpm >= named.levelPpm));
+  return (
+    shadeNamed && scope.actives.every((named) => chosen.some((one) => one.activeId === named.activeId && one.levelPpm >= named.levelPpm))
+  );
 }
 
-const chosenOf = (plan: Pick<Plan, 'variant' | 'adjuster'>): readonly ChosenActive[] => [...plan.variant.actives, ...(plan.adjuster ? [plan.adjuster] : [])];
+const chosenOf = (plan: Pick<Plan, 'variant' | 'adjuster'>): readonly ChosenActive[] => [
+  ...plan.variant.actives,
+  ...(plan.adjuster ? [plan.adjuster] : []),
+];

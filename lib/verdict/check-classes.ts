@@ -9,15 +9,17 @@ import type { ClassRule, ClassSide } from '../rulebook/judgement.ts';
 import type { MaterialClass } from '../rulebook/material.ts';
 import type { Part } from '../units/share.ts';
 import { exceedsPpm, sumParts } from '../units/share.ts';
-import { countsAgainst } from './ph-condition.ts';
 import type { PairCheck } from './check-pairs.ts';
+import { countsAgainst } from './ph-condition.ts';
 import type { CautionOwed } from './verdict.ts';
 
 export function checkClasses(book: Book, jar: Composition, jarPh: JarPh): PairCheck {
   const speaking = book.rulebook.classRules.filter((rule) => speaks(book, jar, jarPh, rule));
   return {
     findings: speaking.flatMap((rule): Finding[] => (rule.then.kind === 'refuse' ? [refusal(rule)] : [])),
-    cautions: speaking.flatMap((rule): CautionOwed[] => (rule.then.kind === 'caution' ? [{ cautionId: rule.then.cautionId, ruleId: rule.id }] : [])),
+    cautions: speaking.flatMap((rule): CautionOwed[] =>
+      rule.then.kind === 'caution' ? [{ cautionId: rule.then.cautionId, ruleId: rule.id }] : [],
+    ),
   };
 }
 
@@ -28,7 +30,8 @@ function speaks(book: Book, jar: Composition, jarPh: JarPh, rule: ClassRule): bo
   return window === undefined || countsAgainst(jarPh, window.minPhX100, window.maxPhX100);
 }
 
-const sideCounts = (book: Book, jar: Composition, side: ClassSide): boolean => exceedsPpm(classPart(book, jar, side.materialClass), jar.whole, side.abovePpm);
+const sideCounts = (book: Book, jar: Composition, side: ClassSide): boolean =>
+  exceedsPpm(classPart(book, jar, side.materialClass), jar.whole, side.abovePpm);
 
 /** All materials of a class together, base included. */
 export const classPart = (book: Book, jar: Composition, materialClass: MaterialClass): Part =>

@@ -6,9 +6,9 @@ import type { Composition } from '../composition/compose.ts';
 import { materialPart } from '../composition/compose.ts';
 import type { Book } from '../rulebook/book.ts';
 import { addParts, exceedsPpm, partToPpm } from '../units/share.ts';
-import { countsAgainst } from './ph-condition.ts';
 import type { PairRuling } from './pair-verdict.ts';
 import { pairRulings } from './pair-verdict.ts';
+import { countsAgainst } from './ph-condition.ts';
 import type { CautionOwed } from './verdict.ts';
 
 export interface PairCheck {
@@ -48,12 +48,16 @@ function limitFindings(jar: Composition, jarPh: JarPh, ruling: PairRuling): read
   const pair = { firstMaterialId, secondMaterialId };
   const first = materialPart(jar, firstMaterialId);
   const second = materialPart(jar, secondMaterialId);
-  const over = (code: 'pair-limit-sum' | 'pair-limit-first' | 'pair-limit-second', found: typeof first, maxPpm: number | undefined): Finding[] =>
+  const over = (
+    code: 'pair-limit-sum' | 'pair-limit-first' | 'pair-limit-second',
+    found: typeof first,
+    maxPpm: number | undefined,
+  ): Finding[] =>
     maxPpm !== undefined && exceedsPpm(found, jar.whole, maxPpm)
       ? [finding(code, ruleId, { ...pair, foundPpm: partToPpm(found, jar.whole), maxPpm })]
       : [];
   const { minPhX100 = null, maxPhX100 = null } = limit;
-    return [
+  return [
     ...over('pair-limit-sum', addParts(first, second), limit.maxSumPpm),
     ...over('pair-limit-first', first, limit.maxFirstPpm),
     ...over('pair-limit-second', second, limit.maxSecondPpm),

@@ -1,7 +1,8 @@
 // Check 13: what this customer avoids, how much of a class they may have, and the gentle set. Asked of the whole jar, base included.
+
+import type { Person } from '../answers/person.ts';
 import type { Finding } from '../base/finding.ts';
 import { finding } from '../base/finding.ts';
-import type { Person } from '../answers/person.ts';
 import { irritancyLoad } from '../chemistry/caps.ts';
 import type { Composition } from '../composition/compose.ts';
 import type { Book } from '../rulebook/book.ts';
@@ -17,11 +18,15 @@ export function checkPerson(book: Book, jar: Composition, person: Person): reado
 }
 
 /** Tags of everything in the jar. */
-export const tagsIn = (book: Book, jar: Composition): ReadonlySet<AvoidTag> => new Set([...jar.materials.keys()].flatMap((id) => need(book.materials, id).tags));
+export const tagsIn = (book: Book, jar: Composition): ReadonlySet<AvoidTag> =>
+  new Set([...jar.materials.keys()].flatMap((id) => need(book.materials, id).tags));
 
 function excludedTags(book: Book, jar: Composition, person: Person): readonly Finding[] {
   const held = tagsIn(book, jar);
-  return [...person.excluded.keys()].filter((tag) => held.has(tag)).sort().map((tag) => finding('person-excluded', tag, { tag }));
+  return [...person.excluded.keys()]
+    .filter((tag) => held.has(tag))
+    .sort()
+    .map((tag) => finding('person-excluded', tag, { tag }));
 }
 
 function caps(book: Book, jar: Composition, person: Person): readonly Finding[] {
@@ -53,8 +58,12 @@ function crossContacts(book: Book, jar: Composition, person: Person): readonly {
 }
 
 const askStaff = (book: Book, jar: Composition, person: Person): readonly Finding[] =>
-  crossContacts(book, jar, person).flatMap(({ tag, policy }): Finding[] => (policy.kind === 'ask-staff' ? [finding('cross-contact', tag, { tag })] : []));
+  crossContacts(book, jar, person).flatMap(({ tag, policy }): Finding[] =>
+    policy.kind === 'ask-staff' ? [finding('cross-contact', tag, { tag })] : [],
+  );
 
 /** "Made where … is also used", for tags whose policy says so. */
 export const crossContactCautions = (book: Book, jar: Composition, person: Person): readonly CautionOwed[] =>
-  crossContacts(book, jar, person).flatMap(({ tag, policy }): CautionOwed[] => (policy.kind === 'caution' ? [{ cautionId: policy.cautionId, ruleId: tag }] : []));
+  crossContacts(book, jar, person).flatMap(({ tag, policy }): CautionOwed[] =>
+    policy.kind === 'caution' ? [{ cautionId: policy.cautionId, ruleId: tag }] : [],
+  );

@@ -12,7 +12,9 @@ export function checkStructure(book: Book, variant: Variant, adjuster: ChosenAct
     ...(book.shades.has(variant.shadeId) ? [] : [finding('unknown-shade', 'structure', { shadeId: variant.shadeId })]),
     ...variant.actives.flatMap((chosen) => checkChosen(book, chosen, 'active')),
     ...(adjuster ? checkChosen(book, adjuster, 'adjuster') : []),
-    ...(tooMany ? [finding('too-many-actives', book.rulebook.base.id, { activesCount: variant.actives.length, mostActivesCount: most })] : []),
+    ...(tooMany
+      ? [finding('too-many-actives', book.rulebook.base.id, { activesCount: variant.actives.length, mostActivesCount: most })]
+      : []),
     ...repeated(book, variant, adjuster),
   ];
 }

@@ -19,13 +19,13 @@ import { need } from '../rulebook/book.ts';
 import type { ChosenActive, Plan, Variant } from '../rulebook/variant.ts';
 import type { PhX100 } from '../units/chemistry.ts';
 import { exceedsPpm, partToPpm } from '../units/share.ts';
+import { triggeredCautions } from './cautions.ts';
 import { checkApproval } from './check-approval.ts';
 import { checkClasses } from './check-classes.ts';
 import type { PairCheck } from './check-pairs.ts';
 import { checkPairs } from './check-pairs.ts';
 import { checkPerson, crossContactCautions } from './check-person.ts';
 import { checkStructure } from './check-structure.ts';
-import { triggeredCautions } from './cautions.ts';
 import type { CautionOwed, JudgeContext, Verdict } from './verdict.ts';
 import { areaFactorOf } from './verdict.ts';
 
@@ -153,7 +153,8 @@ function refusedFor(findings: readonly Finding[]): Verdict {
 
 /** Each once; by check, then code, rule and facts: the order of rules in the document cannot show. */
 function inOrder(findings: readonly Finding[]): readonly Finding[] {
-  const key = (found: Finding): string => `${String(FINDING_CODES[found.code].check).padStart(2, '0')}|${found.code}|${found.ruleId}|${JSON.stringify(found.facts)}`;
+  const key = (found: Finding): string =>
+    `${String(FINDING_CODES[found.code].check).padStart(2, '0')}|${found.code}|${found.ruleId}|${JSON.stringify(found.facts)}`;
   return [...new Map(findings.map((found) => [key(found), found]))].sort(([a], [b]) => compareText(a, b)).map(([, found]) => found);
 }
 

@@ -34,8 +34,16 @@ export function pairRulings(book: Book, a: string, b: string): readonly PairRuli
 
 function turned(book: Book, judgement: ClassJudgement, a: string, b: string): readonly PairRuling[] {
   const { id: ruleId, verdict, limit, cautionId, firstClass, secondClass } = judgement;
-  const has = (materialId: string, materialClass: string): boolean => need(book.materials, materialId).classes.some((one) => one === materialClass);
-  const ruling = (firstMaterialId: string, secondMaterialId: string): PairRuling => ({ ruleId, firstMaterialId, secondMaterialId, verdict, limit, cautionId });
+  const has = (materialId: string, materialClass: string): boolean =>
+    need(book.materials, materialId).classes.some((one) => one === materialClass);
+  const ruling = (firstMaterialId: string, secondMaterialId: string): PairRuling => ({
+    ruleId,
+    firstMaterialId,
+    secondMaterialId,
+    verdict,
+    limit,
+    cautionId,
+  });
   const oneWay = has(a, firstClass) && has(b, secondClass) ? [ruling(a, b)] : [];
   const otherWay = firstClass !== secondClass && has(b, firstClass) && has(a, secondClass) ? [ruling(b, a)] : [];
   return [...oneWay, ...otherWay];

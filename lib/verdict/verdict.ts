@@ -1,9 +1,10 @@
 // Three answers, of which only one sells.
+
+import type { Person } from '../answers/person.ts';
 import type { Finding } from '../base/finding.ts';
 import type { Plan } from '../rulebook/variant.ts';
 import type { FactorPpm } from '../units/share.ts';
 import type { LocalDay } from '../units/time.ts';
-import type { Person } from '../answers/person.ts';
 
 /** A caution that this jar owes, and the rule that asks for it. */
 export interface CautionOwed {

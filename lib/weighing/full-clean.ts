@@ -5,7 +5,17 @@ import { need } from '../rulebook/book.ts';
 import type { AvoidTag } from '../rulebook/material.ts';
 import type { Plan } from '../rulebook/variant.ts';
 
-const ALLERGENS: ReadonlySet<AvoidTag> = new Set<AvoidTag>(['nut', 'seed-oil', 'oat', 'milk', 'bee', 'asteraceae', 'gluten', 'fragrance', 'essential-oil']);
+const ALLERGENS: ReadonlySet<AvoidTag> = new Set<AvoidTag>([
+  'nut',
+  'seed-oil',
+  'oat',
+  'milk',
+  'bee',
+  'asteraceae',
+  'gluten',
+  'fragrance',
+  'essential-oil',
+]);
 
 /** Allergen tags that a plan's own stocks bring, each once, in the order of the lines. */
 export const allergenTagsOf = (book: Book, plan: Pick<Plan, 'lines'>): readonly AvoidTag[] => [

@@ -17,7 +17,7 @@ import type { ShopDb } from '#db/connection.ts';
 import { configure, shopDbOver } from '#db/connection.ts';
 import { listAccounts } from '#db/people.ts';
 import type { Role } from '#db/schema-people.ts';
-import { listStations, listStationScales } from '#db/stations.ts';
+import { listStationScales, listStations } from '#db/stations.ts';
 import type { Result } from '#lib/base/result.ts';
 import type { Rulebook } from '#lib/rulebook/rulebook.ts';
 import { aDemoRulebook, TEST_DAY } from './a-demo-book.ts';
@@ -74,7 +74,12 @@ function openShop(sqlite: Database.Database, firstId: number): AShop {
     const stations = listStations(tx);
     const benchId = stations.find((one) => one.kind === 'bench')?.id ?? '';
     const kioskId = stations.find((one) => one.kind === 'kiosk')?.id ?? '';
-    return { benchId, kioskId, scaleId: listStationScales(tx, benchId)[0]?.id ?? '', people: new Map(listAccounts(tx).map((one) => [one.code, one.id])) };
+    return {
+      benchId,
+      kioskId,
+      scaleId: listStationScales(tx, benchId)[0]?.id ?? '',
+      people: new Map(listAccounts(tx).map((one) => [one.code, one.id])),
+    };
   });
   const accountId = (person: Person): string => found.people.get(person) ?? '';
   return {
@@ -95,9 +100,18 @@ function makeShop(rulebook: Rulebook): Buffer {
   const db = shopDbOver(sqlite);
   const newId = numberedIds();
   const flow: Flow = { db, now: T0, newId, sha256, actor: { kind: 'nobody' }, editions };
-  const shop = { shopCode: 'ML', name: 'Marlpit Lane', zone: 'Europe/London', sealingSecret: 'test'.repeat(12), isDemo: true, notice: 'Invented' };
+  const shop = {
+    shopCode: 'ML',
+    name: 'Marlpit Lane',
+    zone: 'Europe/London',
+    sealingSecret: 'test'.repeat(12),
+    isDemo: true,
+    notice: 'Invented',
+  };
   took(db.write((tx) => insertShop(tx, flow, shop)));
-  const ids = Object.entries(PEOPLE).map(([code, role]) => took(openAccount(flow, { code, name: code, role, secretHash: '$argon2id$none' })).accountId);
+  const ids = Object.entries(PEOPLE).map(
+    ([code, role]) => took(openAccount(flow, { code, name: code, role, secretHash: '$argon2id$none' })).accountId,
+  );
   const [author = '', approver = '', mixer = ''] = ids;
   const staff = (accountId: string, role: Role): Flow => ({ ...flow, actor: { kind: 'staff', accountId, role, stationId: null } });
   openPlaces(flow);
@@ -105,7 +119,15 @@ function makeShop(rulebook: Rulebook): Buffer {
   const draft = draftToCount(flow);
   if (!draft) throw new Error('no draft');
   const counted = { sha256: draft.sha256, variantsCount: 1 };
-  took(publishEdition(staff(approver, 'formulator'), { revisionNo: 1, counted, lookedAt: ['first-edition'], reason: 'First edition', effectiveAtMs: null }));
+  took(
+    publishEdition(staff(approver, 'formulator'), {
+      revisionNo: 1,
+      counted,
+      lookedAt: ['first-edition'],
+      reason: 'First edition',
+      effectiveAtMs: null,
+    }),
+  );
   for (const lot of demoLots(rulebook, TEST_DAY)) {
     const { lotId } = took(receiveLot(staff(mixer, 'mixer'), lot));
     took(decideLot(staff(mixer, 'mixer'), { lotId, kind: 'released', reason: 'certificate checked' }));
@@ -119,5 +141,12 @@ function openPlaces(flow: Flow): void {
   took(openStation(flow, { kind: 'kiosk', code: 'CN', name: 'Counter North' }));
   took(openStation(flow, { kind: 'kiosk', code: 'CS', name: 'Counter South' }));
   const { stationId } = took(openStation(flow, { kind: 'bench', code: 'B1', name: 'Bench' }));
-  bindScale(flow, { stationId, profileId: 'bench-centigram', code: 'CG-1', stricterStepUg: null, stricterRepeatabilityUg: null, stricterCapacityUg: null });
+  bindScale(flow, {
+    stationId,
+    profileId: 'bench-centigram',
+    code: 'CG-1',
+    stricterStepUg: null,
+    stricterRepeatabilityUg: null,
+    stricterCapacityUg: null,
+  });
 }

@@ -5,7 +5,8 @@ import { readAnswers } from '#lib/answers/read-answers.ts';
 import { aDemoRulebook } from '#test/support/a-demo-book.ts';
 
 const rulebook = aDemoRulebook();
-const answers = (given: Readonly<Record<string, readonly string[]>>): readonly Answer[] => Object.entries(given).map(([questionId, optionIds]) => ({ questionId, optionIds }));
+const answers = (given: Readonly<Record<string, readonly string[]>>): readonly Answer[] =>
+  Object.entries(given).map(([questionId, optionIds]) => ({ questionId, optionIds }));
 const PLAIN = { age: ['age-18'], wish: ['wish-oil'], sting: ['sting-never'], today: ['today-none'] };
 const person = (change: Partial<Record<keyof typeof PLAIN, readonly string[]>> = {}) => {
   const read = readAnswers(rulebook, answers({ ...PLAIN, ...change }));
@@ -18,7 +19,11 @@ const faults = (given: readonly Answer[]) => {
 };
 
 describe('a person', () => {
-  it('has the weights of all wishes together', () => expect([...person({ wish: ['wish-oil', 'wish-dry'] }).wishes]).toEqual([['oil', 3], ['dry', 3]]));
+  it('has the weights of all wishes together', () =>
+    expect([...person({ wish: ['wish-oil', 'wish-dry'] }).wishes]).toEqual([
+      ['oil', 3],
+      ['dry', 3],
+    ]));
   it('avoids what any answer excludes, and knows which answer it was', () => {
     expect(person({ sting: ['sting-often'] }).excluded.get('acid')).toEqual([{ questionId: 'sting', optionId: 'sting-often' }]);
     expect(person({ age: ['age-16'], sting: ['sting-often'] }).excluded.get('acid')).toHaveLength(2);
@@ -29,7 +34,8 @@ describe('a person', () => {
     expect(careful.cautions).toEqual([{ cautionId: 'try-first', mustTick: true }]);
     expect([...person({ sting: ['sting-unsure'] }).capIds.keys()]).toEqual(['acid-low']);
   });
-  it('hears the worst outcome first', () => expect(person({ age: ['age-under-16'], today: ['today-cut', 'today-mole'] }).outcomes).toEqual(['mole', 'age', 'wait']));
+  it('hears the worst outcome first', () =>
+    expect(person({ age: ['age-under-16'], today: ['today-cut', 'today-mole'] }).outcomes).toEqual(['mole', 'age', 'wait']));
 });
 
 describe('wrong answers are all named', () => {

@@ -58,9 +58,13 @@ describe('count and pages', () => {
 });
 
 describe('price and score', () => {
-  it('adds jar, shade and levels', () => expect(priceOf(book, variantFrom('fern-bank|niacinamide@20000+panthenol@3000'), 'jar-50')).toBe(1400 + 100 + 200 + 50));
+  it('adds jar, shade and levels', () =>
+    expect(priceOf(book, variantFrom('fern-bank|niacinamide@20000+panthenol@3000'), 'jar-50')).toBe(1400 + 100 + 200 + 50));
   it('weighs wishes and stops counting a concern at the whole', () => {
-    const wishes = new Map([['dull', 3], ['pore', 1]]);
+    const wishes = new Map([
+      ['dull', 3],
+      ['pore', 1],
+    ]);
     expect(scoreOf(book, variantFrom('chalk-down|niacinamide@20000'), wishes)).toBe(3 * 650 + 700);
     expect(scoreOf(book, variantFrom('chalk-down|niacinamide@20000+lactic-acid@10000'), wishes)).toBe(3 * 1000 + 1000);
   });
@@ -96,7 +100,11 @@ describe('three masks', () => {
     expect(masks.flatMap((mask) => mask.variant.actives.map((chosen) => chosen.activeId))).not.toContain('lactic-acid');
   });
   it('are none when bench or shop refuse everything', () => {
-    const nothing = threeMasks(book, permitted, { person: person({ oil: 3 }), jarSizeId: 'jar-50', context: { day: TEST_DAY, bench: () => [{ code: 'no-scale', ruleId: 'bench', facts: {} }] } });
+    const nothing = threeMasks(book, permitted, {
+      person: person({ oil: 3 }),
+      jarSizeId: 'jar-50',
+      context: { day: TEST_DAY, bench: () => [{ code: 'no-scale', ruleId: 'bench', facts: {} }] },
+    });
     expect(nothing.masks).toEqual([]);
   });
 });
@@ -106,19 +114,34 @@ describe('what fits, and why not', () => {
 
   it('asks every other shade and every level not chosen yet', () => {
     expect(fits.shades.map((one) => one.shadeId)).toEqual(['fern-bank', 'rust-seam']);
-    expect(fits.levels.map((one) => `${one.chosen.activeId}@${one.chosen.levelPpm}`)).toEqual(['panthenol@3000', 'panthenol@7500', 'panthenol@15000', 'lactic-acid@5000', 'lactic-acid@10000']);
+    expect(fits.levels.map((one) => `${one.chosen.activeId}@${one.chosen.levelPpm}`)).toEqual([
+      'panthenol@3000',
+      'panthenol@7500',
+      'panthenol@15000',
+      'lactic-acid@5000',
+      'lactic-acid@10000',
+    ]);
   });
   it('says "fits" exactly where the verdict permits', () => {
     const acid = fits.levels.find((one) => one.chosen.activeId === 'lactic-acid')?.fit;
     expect(acid?.fits === false && acid.findings.map((found) => found.code)).toContain('ph-too-low');
     expect(fits.levels[0]?.fit).toEqual({ fits: true });
   });
-  it('gives all reasons against a variant', () => expect(whyNot(book, variantFrom('rust-seam|lactic-acid@10000'), { day: TEST_DAY })).toMatchObject({ fits: false, findings: [{ code: 'approval-refused' }] }));
+  it('gives all reasons against a variant', () =>
+    expect(whyNot(book, variantFrom('rust-seam|lactic-acid@10000'), { day: TEST_DAY })).toMatchObject({
+      fits: false,
+      findings: [{ code: 'approval-refused' }],
+    }));
 });
 
 describe('impact of a draft', () => {
   it('counts what is lost and gained and which past orders are among the lost', () => {
-    const changed = { ...aDemoRulebook(), scopes: aDemoRulebook().scopes.filter((scope) => scope.kind === 'approve').map((scope) => ({ ...scope, shadeIds: ['chalk-down', 'rust-seam'] })) };
+    const changed = {
+      ...aDemoRulebook(),
+      scopes: aDemoRulebook()
+        .scopes.filter((scope) => scope.kind === 'approve')
+        .map((scope) => ({ ...scope, shadeIds: ['chalk-down', 'rust-seam'] })),
+    };
     const impact = impactOf(book, openBook(changed), TEST_DAY, ['fern-bank|', 'chalk-down|', 'fern-bank|']);
     const fern = permitted.filter((one) => one.variant.shadeId === 'fern-bank').length;
     expect(impact.lostCount).toBe(fern);

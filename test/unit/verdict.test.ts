@@ -1,7 +1,7 @@
 // One test a finding that the demonstration's book can provoke by bending one row, and the promises of the verdict as a whole.
 import { describe, expect, it } from 'vitest';
-import type { FindingCode } from '#lib/base/finding.ts';
 import type { Person } from '#lib/answers/person.ts';
+import type { FindingCode } from '#lib/base/finding.ts';
 import { openBook } from '#lib/rulebook/book.ts';
 import type { Rulebook } from '#lib/rulebook/rulebook.ts';
 import { acidityUmolPerKg, phX100 } from '#lib/units/chemistry.ts';
@@ -14,22 +14,39 @@ import { aDemoRulebook, TEST_DAY, variantFrom } from '#test/support/a-demo-book.
 
 const GOOD = 'chalk-down|niacinamide@10000';
 
-const nobody: Person = { wishes: new Map(), excluded: new Map(), capIds: new Map(), mildest: [], areaFactorPpm: null, cautions: [], outcomes: [] };
+const nobody: Person = {
+  wishes: new Map(),
+  excluded: new Map(),
+  capIds: new Map(),
+  mildest: [],
+  areaFactorPpm: null,
+  cautions: [],
+  outcomes: [],
+};
 const because = [{ questionId: 'q', optionId: 'o' }];
 
 function judged(key: string, bend: (book: Rulebook) => Rulebook = (book) => book, context: Partial<JudgeContext> = {}) {
   return judgeVariant(openBook(bend(aDemoRulebook())), variantFrom(key), { day: TEST_DAY, ...context });
 }
 
-const codesOf = (...of: Parameters<typeof judged>): readonly string[] => [...new Set(findingsOf(judged(...of).verdict).map((found) => found.code))];
+const codesOf = (...of: Parameters<typeof judged>): readonly string[] => [
+  ...new Set(findingsOf(judged(...of).verdict).map((found) => found.code)),
+];
 
 /** Replaces rows of one section by id. */
-const rows = <K extends keyof Rulebook>(section: K, id: string, change: object) => (book: Rulebook): Rulebook => ({
-  ...book,
-  [section]: (book[section] as readonly { id: string }[]).map((row) => (row.id === id ? { ...row, ...change } : row)),
-});
-const base = (change: Partial<Rulebook['base']>) => (book: Rulebook): Rulebook => ({ ...book, base: { ...book.base, ...change } });
-const caps = (change: Partial<Rulebook['base']['caps']>) => (book: Rulebook): Rulebook => base({ caps: { ...book.base.caps, ...change } })(book);
+const rows =
+  <K extends keyof Rulebook>(section: K, id: string, change: object) =>
+  (book: Rulebook): Rulebook => ({
+    ...book,
+    [section]: (book[section] as readonly { id: string }[]).map((row) => (row.id === id ? { ...row, ...change } : row)),
+  });
+const base =
+  (change: Partial<Rulebook['base']>) =>
+  (book: Rulebook): Rulebook => ({ ...book, base: { ...book.base, ...change } });
+const caps =
+  (change: Partial<Rulebook['base']['caps']>) =>
+  (book: Rulebook): Rulebook =>
+    base({ caps: { ...book.base.caps, ...change } })(book);
 
 describe('a permitted jar', () => {
   it('comes with its plan, its cautions and its figures', () => {
@@ -39,7 +56,12 @@ describe('a permitted jar', () => {
       ['titanium-20', 10_000],
       ['niacinamide-neat', 10_000],
     ]);
-    expect(verdict.kind === 'permitted' && verdict.cautions.map((owed) => owed.cautionId)).toEqual(['broken-skin', 'children', 'eyes', 'time']);
+    expect(verdict.kind === 'permitted' && verdict.cautions.map((owed) => owed.cautionId)).toEqual([
+      'broken-skin',
+      'children',
+      'eyes',
+      'time',
+    ]);
     expect(verdict.kind === 'permitted' && verdict.facts.additionsPpm).toBe(30_000);
   });
 
@@ -61,27 +83,69 @@ describe('each check refuses by its own code', () => {
     ['not-approved', GOOD, (book) => ({ ...book, scopes: [] })],
     ['approval-refused', 'rust-seam|lactic-acid@10000'],
     ['pair-never', GOOD, rows('classJudgements', 'clay-with-vitamin', { verdict: 'never' })],
-    ['pair-not-judged', GOOD, (book) => ({ ...book, classJudgements: book.classJudgements.filter((row) => row.id !== 'clay-with-vitamin') })],
-    ['pair-limit-first', 'fern-bank|lactic-acid@10000', rows('pairJudgements', 'lactic-illite', { limit: { maxFirstPpm: sharePpm(19_999) } })],
-    ['pair-limit-second', 'fern-bank|lactic-acid@10000', rows('pairJudgements', 'lactic-illite', { limit: { maxSecondPpm: sharePpm(3_999) } })],
+    [
+      'pair-not-judged',
+      GOOD,
+      (book) => ({ ...book, classJudgements: book.classJudgements.filter((row) => row.id !== 'clay-with-vitamin') }),
+    ],
+    [
+      'pair-limit-first',
+      'fern-bank|lactic-acid@10000',
+      rows('pairJudgements', 'lactic-illite', { limit: { maxFirstPpm: sharePpm(19_999) } }),
+    ],
+    [
+      'pair-limit-second',
+      'fern-bank|lactic-acid@10000',
+      rows('pairJudgements', 'lactic-illite', { limit: { maxSecondPpm: sharePpm(3_999) } }),
+    ],
     ['pair-limit-sum', 'fern-bank|lactic-acid@10000', rows('pairJudgements', 'lactic-illite', { limit: { maxSumPpm: sharePpm(23_999) } })],
     ['pair-limit-ph', 'fern-bank|lactic-acid@10000', rows('pairJudgements', 'lactic-illite', { limit: { minPhX100: phX100(450) } })],
     ['class-rule', 'chalk-down|niacinamide@10000', rows('classRules', 'vitamin-outside-ph-4-to-8', { unlessPhWithin: undefined })],
     ['allowance-exceeded', GOOD, base({ allowancePpm: sharePpm(29_999) })],
-    ['level-not-permitted', GOOD, (book) => rows('actives', 'niacinamide', { levels: book.actives[0]?.levels.map((level) => ({ ...level, permitted: false })) })(book)],
+    [
+      'level-not-permitted',
+      GOOD,
+      (book) => rows('actives', 'niacinamide', { levels: book.actives[0]?.levels.map((level) => ({ ...level, permitted: false })) })(book),
+    ],
     ['solubility-exceeded', GOOD, rows('substances', 'niacinamide', { solubility: { neutralMgPer100g: mgPer100g(1_000) } })],
     ['cap-exceeded', GOOD, caps({ powderPpm: sharePpm(19_999) })],
     ['cap-exceeded', GOOD, caps({ irritancyUnits: loadUnits(79_999) })],
-    ['ph-windows-apart', 'chalk-down|lactic-acid@5000', rows('materials', 'lactic-acid-50', { phShelf: { minPhX100: phX100(760), maxPhX100: phX100(800) } })],
+    [
+      'ph-windows-apart',
+      'chalk-down|lactic-acid@5000',
+      rows('materials', 'lactic-acid-50', { phShelf: { minPhX100: phX100(760), maxPhX100: phX100(800) } }),
+    ],
     ['ph-too-low', 'chalk-down|niacinamide@10000+lactic-acid@5000'],
-    ['ph-too-high', 'chalk-down|lactic-acid@5000', (book) => ({ ...book, actives: book.actives.filter((active) => active.role === 'active') })],
+    [
+      'ph-too-high',
+      'chalk-down|lactic-acid@5000',
+      (book) => ({ ...book, actives: book.actives.filter((active) => active.role === 'active') }),
+    ],
     ['acidity-missing', GOOD, rows('materials', 'niacinamide', { acidity: undefined })],
-    ['preservative-too-low', GOOD, (book) => base({ preservation: { ...book.base.preservation, preservatives: book.base.preservation.preservatives.map((one) => ({ ...one, provenMinPpm: sharePpm(8_731) })) } })(book)],
-    ['powder-beyond-challenge', GOOD, (book) => base({ preservation: { ...book.base.preservation, testedPowderPpm: sharePpm(19_999) } })(book)],
+    [
+      'preservative-too-low',
+      GOOD,
+      (book) =>
+        base({
+          preservation: {
+            ...book.base.preservation,
+            preservatives: book.base.preservation.preservatives.map((one) => ({ ...one, provenMinPpm: sharePpm(8_731) })),
+          },
+        })(book),
+    ],
+    [
+      'powder-beyond-challenge',
+      GOOD,
+      (book) => base({ preservation: { ...book.base.preservation, testedPowderPpm: sharePpm(19_999) } })(book),
+    ],
     ['wetting-short', GOOD, rows('materials', 'kaolin', { oilAbsorptionMgPer100g: mgPer100g(200_000) })],
     ['law-limit', GOOD, rows('limits', 'eu-v-29-phenoxyethanol', { maxPpm: sharePpm(8_729) })],
     ['law-colourant', GOOD, (book) => ({ ...book, limits: book.limits.filter((row) => row.id !== 'us-73-2575') })],
-    ['exposure-margin', GOOD, (book) => ({ ...book, house: { ...book.house, exposure: { ...book.house.exposure, marginFloorCount: 1_000_000 } } })],
+    [
+      'exposure-margin',
+      GOOD,
+      (book) => ({ ...book, house: { ...book.house, exposure: { ...book.house.exposure, marginFloorCount: 1_000_000 } } }),
+    ],
     ['exposure-no-figure', GOOD, rows('substances', 'niacinamide', { exposure: undefined })],
     ['person-excluded', 'chalk-down|lactic-acid@10000', undefined, { person: { ...nobody, excluded: new Map([['aha', because]]) } }],
     ['person-cap', 'chalk-down|lactic-acid@10000', undefined, { person: { ...nobody, capIds: new Map([['acid-low', because]]) } }],
@@ -93,7 +157,9 @@ describe('each check refuses by its own code', () => {
 
   it('says "undecided" when only something is missing, and "refused" as soon as one check says no', () => {
     expect(judged(GOOD, rows('materials', 'niacinamide', { acidity: undefined })).verdict.kind).toBe('undecided');
-    expect(judged(GOOD, (book) => ({ ...rows('materials', 'niacinamide', { acidity: undefined })(book), scopes: [] })).verdict.kind).toBe('refused');
+    expect(judged(GOOD, (book) => ({ ...rows('materials', 'niacinamide', { acidity: undefined })(book), scopes: [] })).verdict.kind).toBe(
+      'refused',
+    );
   });
 
   it('names all findings, not the first', () => {
@@ -102,8 +168,13 @@ describe('each check refuses by its own code', () => {
   });
 
   it('hands the plan to the bench and to the shop and takes their findings in', () => {
-    const bench: JudgeContext['bench'] = (plan) => plan.lines.map((line) => ({ code: 'no-lot', ruleId: line.stockId, facts: { stockId: line.stockId, neededUg: 1 } }));
-    expect(findingsOf(judged(GOOD, undefined, { bench }).verdict).map((found) => found.ruleId)).toEqual(['kaolin-neat', 'niacinamide-neat', 'titanium-20']);
+    const bench: JudgeContext['bench'] = (plan) =>
+      plan.lines.map((line) => ({ code: 'no-lot', ruleId: line.stockId, facts: { stockId: line.stockId, neededUg: 1 } }));
+    expect(findingsOf(judged(GOOD, undefined, { bench }).verdict).map((found) => found.ruleId)).toEqual([
+      'kaolin-neat',
+      'niacinamide-neat',
+      'titanium-20',
+    ]);
   });
 });
 
@@ -116,8 +187,12 @@ function lowestTrue(from: number, to: number, test: (value: number) => boolean):
 
 describe('limits hold exactly', () => {
   it('an undissociated need one µmol over tips the window', () => {
-    const shifted = (umol: number) => (book: Rulebook): Rulebook =>
-      base({ acidity: { ...book.base.acidity, umolPerKg: book.base.acidity.umolPerKg.map((value) => acidityUmolPerKg(value + umol)) } })(book);
+    const shifted =
+      (umol: number) =>
+      (book: Rulebook): Rulebook =>
+        base({ acidity: { ...book.base.acidity, umolPerKg: book.base.acidity.umolPerKg.map((value) => acidityUmolPerKg(value + umol)) } })(
+          book,
+        );
     const refused = (umol: number): boolean => codesOf(GOOD, shifted(umol)).includes('ph-too-low');
     const tipping = lowestTrue(0, 4_000, refused);
     expect(refused(tipping)).toBe(true);
@@ -125,7 +200,21 @@ describe('limits hold exactly', () => {
   });
 
   it('a limit row speaks from its first day on and no longer on its last', () => {
-    const dated = (day: string) => codesOf(GOOD, rows('limits', 'eu-v-29-phenoxyethanol', { maxPpm: sharePpm(1), fromDay: localDay('2027-01-01'), untilDay: localDay('2027-02-01') }), { day: localDay(day) });
-    expect(['2026-12-31', '2027-01-01', '2027-01-31', '2027-02-01'].map((day) => dated(day).includes('law-limit'))).toEqual([false, true, true, false]);
+    const dated = (day: string) =>
+      codesOf(
+        GOOD,
+        rows('limits', 'eu-v-29-phenoxyethanol', {
+          maxPpm: sharePpm(1),
+          fromDay: localDay('2027-01-01'),
+          untilDay: localDay('2027-02-01'),
+        }),
+        { day: localDay(day) },
+      );
+    expect(['2026-12-31', '2027-01-01', '2027-01-31', '2027-02-01'].map((day) => dated(day).includes('law-limit'))).toEqual([
+      false,
+      true,
+      true,
+      false,
+    ]);
   });
 });

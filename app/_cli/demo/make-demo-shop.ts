@@ -38,9 +38,13 @@ export async function makeDemoShop(services: Services): Promise<void> {
   const now = services.now();
   const as: As = (actor) => toFlow({ services, now, newId: services.newId, actor });
   const nobody = as({ kind: 'nobody' });
-  took(services.db.write((tx) => insertShop(tx, nobody, DEMO_SHOP)), 'the shop is founded');
+  took(
+    services.db.write((tx) => insertShop(tx, nobody, DEMO_SHOP)),
+    'the shop is founded',
+  );
   const people = await openPeople(nobody);
-  const staff = (code: string, role: 'formulator' | 'mixer'): Flow => as({ kind: 'staff', accountId: people.get(code) ?? '', role, stationId: null });
+  const staff = (code: string, role: 'formulator' | 'mixer'): Flow =>
+    as({ kind: 'staff', accountId: people.get(code) ?? '', role, stationId: null });
   openPlaces(nobody);
   const rulebook = demoRulebook(localDayIn(DEMO_SHOP.zone, now));
   await publishFirst({ services, rulebook, author: staff('formulator', 'formulator'), approver: staff('formulator2', 'formulator') });
@@ -55,7 +59,10 @@ function took<T>(step: Result<T, unknown>, what: string): T {
 async function openPeople(flow: Flow): Promise<ReadonlyMap<string, string>> {
   const ids = new Map<string, string>();
   for (const { password, ...person } of DEMO_PEOPLE) {
-    const { accountId } = took(openAccount(flow, { ...person, secretHash: await hashPassword(password) }), `${person.code} gets an account`);
+    const { accountId } = took(
+      openAccount(flow, { ...person, secretHash: await hashPassword(password) }),
+      `${person.code} gets an account`,
+    );
     ids.set(person.code, accountId);
   }
   return ids;
@@ -65,7 +72,14 @@ function openPlaces(flow: Flow): void {
   took(openStation(flow, { kind: 'kiosk', code: 'CN', name: 'Counter North' }), 'Counter North opens');
   took(openStation(flow, { kind: 'kiosk', code: 'CS', name: 'Counter South' }), 'Counter South opens');
   const { stationId } = took(openStation(flow, { kind: 'bench', code: 'B1', name: 'Bench' }), 'the bench opens');
-  bindScale(flow, { stationId, profileId: 'bench-centigram', code: 'CG-1', stricterStepUg: null, stricterRepeatabilityUg: null, stricterCapacityUg: null });
+  bindScale(flow, {
+    stationId,
+    profileId: 'bench-centigram',
+    code: 'CG-1',
+    stricterStepUg: null,
+    stricterRepeatabilityUg: null,
+    stricterCapacityUg: null,
+  });
 }
 
 interface FirstEdition {
@@ -81,7 +95,13 @@ async function publishFirst({ services, rulebook, author, approver }: FirstEditi
   invariant(draft, 'the draft was just imported');
   const count = await services.runJob('count-variants', { document: draft.document, day: draft.day });
   invariant(count.kind === 'done', 'the first edition was counted');
-  const order = { revisionNo: 1, counted: { sha256: draft.sha256, variantsCount: count.output }, lookedAt: [], reason: 'First edition of the demonstration', effectiveAtMs: null };
+  const order = {
+    revisionNo: 1,
+    counted: { sha256: draft.sha256, variantsCount: count.output },
+    lookedAt: [],
+    reason: 'First edition of the demonstration',
+    effectiveAtMs: null,
+  };
   took(publishEdition(approver, order), 'the first edition is published');
 }
 

@@ -5,10 +5,10 @@ import { staffPage } from '#app/_server/page-actor.ts';
 import type { TableRow } from '#app/_ui/controls/data-table.tsx';
 import { DataTable } from '#app/_ui/controls/data-table.tsx';
 import type { Book } from '#lib/rulebook/book.ts';
+import styles from '../office.module.css';
 import { NoRulebook, OfficePage } from '../office-page.tsx';
 import type { OfficeText } from '../office-text.ts';
 import { officeText } from '../office-text.ts';
-import styles from '../office.module.css';
 import { CautionForm } from './caution-form.tsx';
 
 export const metadata = { title: 'Cautions – Office' };

@@ -5,9 +5,9 @@ import { readRulebook } from '#app/_flows/read-rulebook.ts';
 import { staffPage } from '#app/_server/page-actor.ts';
 import { DataTable } from '#app/_ui/controls/data-table.tsx';
 import { localDayIn } from '#lib/units/time.ts';
+import styles from '../office.module.css';
 import { OfficePage } from '../office-page.tsx';
 import { officeText } from '../office-text.ts';
-import styles from '../office.module.css';
 
 export const metadata = { title: 'Editions – Office' };
 
@@ -43,7 +43,13 @@ export default async function EditionsPage(): Promise<ReactNode> {
               nameOf(head.authorAccountId),
               nameOf(head.approverAccountId),
               signatures.map((signature) => signature.meaning).join(' '),
-              <a key="hash" className={styles.hash} href={`/api/office/export?hash=${head.hash}`} download="" aria-label={`${t('edition-download')}, ${head.editionNo}`}>
+              <a
+                key="hash"
+                className={styles.hash}
+                href={`/api/office/export?hash=${head.hash}`}
+                download=""
+                aria-label={`${t('edition-download')}, ${head.editionNo}`}
+              >
                 <bdi dir="ltr" className="type-mono">
                   {head.hash.slice(0, 16)}
                 </bdi>

@@ -8,10 +8,10 @@ import type { Book } from '#lib/rulebook/book.ts';
 import { need } from '#lib/rulebook/book.ts';
 import type { Material, PhWindow } from '#lib/rulebook/material.ts';
 import { moneyMinor } from '#lib/units/money.ts';
+import styles from '../office.module.css';
 import { NoRulebook, OfficePage } from '../office-page.tsx';
 import type { OfficeText } from '../office-text.ts';
 import { officeText } from '../office-text.ts';
-import styles from '../office.module.css';
 
 export const metadata = { title: 'Materials and stocks – Office' };
 
@@ -64,7 +64,8 @@ export default async function MaterialsPage(): Promise<ReactNode> {
   );
 }
 
-const materialRows = (book: Book, text: OfficeText): readonly TableRow[] => book.rulebook.materials.map((material) => materialRow(book, material, text));
+const materialRows = (book: Book, text: OfficeText): readonly TableRow[] =>
+  book.rulebook.materials.map((material) => materialRow(book, material, text));
 
 function materialRow(book: Book, material: Material, { t, number }: OfficeText): TableRow {
   const inci = material.substances.map(({ substanceId }) => need(book.substances, substanceId).labelNames.EU).join(', ');

@@ -4,10 +4,16 @@ import { TextField } from '#app/_ui/controls/field.tsx';
 import type { Level } from '#lib/rulebook/offer.ts';
 import { DraftForm } from '../draft-form.tsx';
 import { minorFromText, textFromMinor } from '../money-text.ts';
-import { officeText } from '../office-text.ts';
 import styles from '../office.module.css';
+import { officeText } from '../office-text.ts';
 
-export function LevelForm(props: { readonly title: string; readonly revisionNo: number; readonly activeId: string; readonly level: Level; readonly currency: string }): ReactNode {
+export function LevelForm(props: {
+  readonly title: string;
+  readonly revisionNo: number;
+  readonly activeId: string;
+  readonly level: Level;
+  readonly currency: string;
+}): ReactNode {
   const { title, revisionNo, activeId, level, currency } = props;
   const { t } = officeText();
   return (
@@ -26,7 +32,16 @@ export function LevelForm(props: { readonly title: string; readonly revisionNo: 
         <input type="checkbox" name="permitted" defaultChecked={level.permitted} />
         {t('level-on-sale')}
       </label>
-      <TextField id="price" name="price" label={t('level-price', { currency })} hint={t('level-price-hint')} defaultValue={textFromMinor(level.priceMinor)} inputMode="decimal" width="short" align="end" />
+      <TextField
+        id="price"
+        name="price"
+        label={t('level-price', { currency })}
+        hint={t('level-price-hint')}
+        defaultValue={textFromMinor(level.priceMinor)}
+        inputMode="decimal"
+        width="short"
+        align="end"
+      />
     </DraftForm>
   );
 }

@@ -9,10 +9,10 @@ import { swatchOf } from '#lib/colour/lab.ts';
 import type { Book } from '#lib/rulebook/book.ts';
 import { need } from '#lib/rulebook/book.ts';
 import type { LabX100 } from '#lib/rulebook/offer.ts';
+import styles from '../office.module.css';
 import { NoRulebook, OfficePage } from '../office-page.tsx';
 import type { OfficeText } from '../office-text.ts';
 import { officeText } from '../office-text.ts';
-import styles from '../office.module.css';
 import { LevelForm } from './level-form.tsx';
 
 export const metadata = { title: 'Shades and actives – Office' };
@@ -25,7 +25,8 @@ export default async function OfferPage({ searchParams }: { readonly searchParam
   const view = readRulebook(flow);
   const text = officeText();
   const { active, level } = await searchParams;
-  const panel = view.draft && actor.role === 'formulator' ? levelPanel(view.draft.book, view.draft.head.revisionNo, { active, level }, text) : null;
+  const panel =
+    view.draft && actor.role === 'formulator' ? levelPanel(view.draft.book, view.draft.head.revisionNo, { active, level }, text) : null;
   return (
     <OfficePage view={view} place="offer" title={text.t('offer-title')} {...(panel && { panel })}>
       {view.draft ? <Tables book={view.draft.book} text={text} mayChange={actor.role === 'formulator'} /> : <NoRulebook />}
@@ -79,7 +80,14 @@ const shadeRows = (book: Book, { t, percent, money }: OfficeText): readonly Tabl
       shade.name.en,
       shade.code,
       shade.parts.map(({ materialId, sharePpm }) => `${need(book.materials, materialId).name.en} ${percent(sharePpm)}`).join(' · '),
-      <Swatch key="colour" size="list" wet={[hexOf(shade.colour.wet)]} dry={[hexOf(shade.colour.dry)]} wetWord={t('wet')} dryWord={t('dry')} />,
+      <Swatch
+        key="colour"
+        size="list"
+        wet={[hexOf(shade.colour.wet)]}
+        dry={[hexOf(shade.colour.dry)]}
+        wetWord={t('wet')}
+        dryWord={t('dry')}
+      />,
       money(shade.priceMinor, book.rulebook.currency),
     ],
   }));
@@ -99,7 +107,11 @@ const levelRows = (book: Book, { t, percent, money, number }: OfficeText, mayCha
           money(level.priceMinor, book.rulebook.currency),
           t(level.permitted ? 'on-sale' : 'not-on-sale'),
           mayChange ? (
-            <a key="change" href={`/office/offer?active=${active.id}&level=${level.levelPpm}`} aria-label={t('change-level', { name: active.name.en ?? active.code, level: shown })}>
+            <a
+              key="change"
+              href={`/office/offer?active=${active.id}&level=${level.levelPpm}`}
+              aria-label={t('change-level', { name: active.name.en ?? active.code, level: shown })}
+            >
               {t('change')}
             </a>
           ) : (
@@ -115,13 +127,27 @@ interface Chosen {
   readonly level: string | string[] | undefined;
 }
 
-function levelPanel(book: Book, revisionNo: number, chosen: Chosen, { t, percent }: OfficeText): { readonly label: string; readonly body: ReactNode } | null {
+function levelPanel(
+  book: Book,
+  revisionNo: number,
+  chosen: Chosen,
+  { t, percent }: OfficeText,
+): { readonly label: string; readonly body: ReactNode } | null {
   const active = book.rulebook.actives.find((one) => one.id === chosen.active);
   const level = active?.levels.find((one) => String(one.levelPpm) === chosen.level);
   if (!active || !level) return null;
   const label = t('change-level', { name: active.name.en ?? active.code, level: percent(level.levelPpm) });
   return {
     label,
-    body: <LevelForm key={`${active.id}@${level.levelPpm}`} title={label} revisionNo={revisionNo} activeId={active.id} level={level} currency={book.rulebook.currency} />,
+    body: (
+      <LevelForm
+        key={`${active.id}@${level.levelPpm}`}
+        title={label}
+        revisionNo={revisionNo}
+        activeId={active.id}
+        level={level}
+        currency={book.rulebook.currency}
+      />
+    ),
   };
 }

@@ -10,10 +10,10 @@ import { JudgementMark } from '#app/_ui/marks/judgement-mark.tsx';
 import type { Book } from '#lib/rulebook/book.ts';
 import { need, pairKey } from '#lib/rulebook/book.ts';
 import type { Grounds } from '#lib/rulebook/judgement.ts';
+import styles from '../office.module.css';
 import { NoRulebook, OfficePage } from '../office-page.tsx';
 import type { OfficeText } from '../office-text.ts';
 import { officeText } from '../office-text.ts';
-import styles from '../office.module.css';
 import { pairsNotJudged } from '../pairs-not-judged.ts';
 import { PairForm } from './pair-form.tsx';
 
@@ -33,7 +33,8 @@ export default async function PairsPage({ searchParams }: { readonly searchParam
       view={view}
       place="pairs"
       title={text.t('pairs-title')}
-      {...(draft && actor.role === 'formulator' && { actions: <ButtonLink href="/office/pairs?judge=new">{text.t('judge-title')}</ButtonLink> })}
+      {...(draft &&
+        actor.role === 'formulator' && { actions: <ButtonLink href="/office/pairs?judge=new">{text.t('judge-title')}</ButtonLink> })}
       {...(panel && { panel })}
     >
       {draft ? <Tables book={draft.book} text={text} /> : <NoRulebook />}
@@ -47,7 +48,13 @@ function Tables({ book, text }: { readonly book: Book; readonly text: OfficeText
   return (
     <>
       <section className={styles.section} id="not-judged">
-        <DataTable caption={t('not-judged-caption')} showCaption columns={columns.slice(0, 3)} rows={openRows(book, text)} empty={t('not-judged-none')} />
+        <DataTable
+          caption={t('not-judged-caption')}
+          showCaption
+          columns={columns.slice(0, 3)}
+          rows={openRows(book, text)}
+          empty={t('not-judged-none')}
+        />
       </section>
       <section className={styles.section}>
         <DataTable
@@ -55,7 +62,12 @@ function Tables({ book, text }: { readonly book: Book; readonly text: OfficeText
           showCaption
           columns={columns}
           rows={book.rulebook.pairJudgements.map((judged) =>
-            judgedRow(text, judged, [nameOf(book, judged.firstMaterialId), nameOf(book, judged.secondMaterialId)], `/office/pairs?first=${judged.firstMaterialId}&second=${judged.secondMaterialId}`),
+            judgedRow(
+              text,
+              judged,
+              [nameOf(book, judged.firstMaterialId), nameOf(book, judged.secondMaterialId)],
+              `/office/pairs?first=${judged.firstMaterialId}&second=${judged.secondMaterialId}`,
+            ),
           )}
         />
       </section>
@@ -100,11 +112,29 @@ function judgedRow(text: OfficeText, judged: Judged, names: readonly [string, st
   const [first, second] = names;
   return {
     id: judged.id,
-    cells: [href ? <a href={href}>{first}</a> : first, second, verdictCell(text, judged.verdict), judged.reason, judged.source, `${judged.by}, ${text.day(judged.on)}`],
+    cells: [
+      href ? (
+        <a key="first" href={href}>
+          {first}
+        </a>
+      ) : (
+        first
+      ),
+      second,
+      verdictCell(text, judged.verdict),
+      judged.reason,
+      judged.source,
+      `${judged.by}, ${text.day(judged.on)}`,
+    ],
   };
 }
 
-function pairPanel(book: Book, revisionNo: number, search: Search, { t }: OfficeText): { readonly label: string; readonly body: ReactNode } | null {
+function pairPanel(
+  book: Book,
+  revisionNo: number,
+  search: Search,
+  { t }: OfficeText,
+): { readonly label: string; readonly body: ReactNode } | null {
   const first = typeof search.first === 'string' ? search.first : '';
   const second = typeof search.second === 'string' ? search.second : '';
   if (search.judge === undefined && (!book.materials.has(first) || !book.materials.has(second))) return null;
@@ -113,6 +143,16 @@ function pairPanel(book: Book, revisionNo: number, search: Search, { t }: Office
   const cautions = book.rulebook.cautions.map((caution) => ({ value: caution.id, label: caution.id }));
   return {
     label: t('judge-title'),
-    body: <PairForm key={`${first}|${second}`} revisionNo={revisionNo} materials={materials} cautions={cautions} first={first} second={second} judged={judged} />,
+    body: (
+      <PairForm
+        key={`${first}|${second}`}
+        revisionNo={revisionNo}
+        materials={materials}
+        cautions={cautions}
+        first={first}
+        second={second}
+        judged={judged}
+      />
+    ),
   };
 }

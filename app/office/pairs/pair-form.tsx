@@ -20,10 +20,22 @@ export function PairForm(props: {
   const { revisionNo, materials, cautions, first, second, judged } = props;
   const { t } = officeText();
   return (
-    <DraftForm title={t('judge-title')} revisionNo={revisionNo} backTo="/office/pairs" saveWord={t('judge-save')} change={(form) => judgementFrom(form, judged) ?? t('percent-mistake')}>
+    <DraftForm
+      title={t('judge-title')}
+      revisionNo={revisionNo}
+      backTo="/office/pairs"
+      saveWord={t('judge-save')}
+      change={(form) => judgementFrom(form, judged) ?? t('percent-mistake')}
+    >
       <SelectField id="first" name="first" label={t('judge-first')} options={materials} defaultValue={first} />
       <SelectField id="second" name="second" label={t('judge-second')} options={materials} defaultValue={second} />
-      <SelectField id="verdict" name="verdict" label={t('judge-verdict')} options={VERDICTS.map((value) => ({ value, label: t(`verdict-${value}`) }))} defaultValue={judged?.verdict ?? 'never'} />
+      <SelectField
+        id="verdict"
+        name="verdict"
+        label={t('judge-verdict')}
+        options={VERDICTS.map((value) => ({ value, label: t(`verdict-${value}`) }))}
+        defaultValue={judged?.verdict ?? 'never'}
+      />
       <TextField
         id="max-sum"
         name="max-sum"
@@ -34,7 +46,14 @@ export function PairForm(props: {
         align="end"
         defaultValue={judged?.limit?.maxSumPpm === undefined ? '' : String(judged.limit.maxSumPpm / 10_000)}
       />
-      <SelectField id="caution" name="caution" label={t('judge-caution')} hint={t('judge-caution-hint')} options={[{ value: '', label: t('none') }, ...cautions]} defaultValue={judged?.cautionId ?? ''} />
+      <SelectField
+        id="caution"
+        name="caution"
+        label={t('judge-caution')}
+        hint={t('judge-caution-hint')}
+        options={[{ value: '', label: t('none') }, ...cautions]}
+        defaultValue={judged?.cautionId ?? ''}
+      />
       <TextAreaField id="reason" name="reason" label={t('judge-reason')} defaultValue={judged?.reason ?? ''} />
       <TextField id="source" name="source" label={t('judge-source')} hint={t('judge-source-hint')} defaultValue={judged?.source ?? ''} />
     </DraftForm>

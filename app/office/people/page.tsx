@@ -5,9 +5,9 @@ import { readRulebook } from '#app/_flows/read-rulebook.ts';
 import { staffPage } from '#app/_server/page-actor.ts';
 import { DataTable } from '#app/_ui/controls/data-table.tsx';
 import { localDayIn } from '#lib/units/time.ts';
+import styles from '../office.module.css';
 import { OfficePage } from '../office-page.tsx';
 import { officeText } from '../office-text.ts';
-import styles from '../office.module.css';
 import { PersonForm } from './person-form.tsx';
 
 export const metadata = { title: 'People – Office' };

@@ -5,8 +5,8 @@ import { addPerson } from '#app/_client/office.ts';
 import { Button } from '#app/_ui/controls/button.tsx';
 import { SelectField, TextField } from '#app/_ui/controls/field.tsx';
 import { Notice } from '#app/_ui/controls/notice.tsx';
-import { officeText } from '../office-text.ts';
 import styles from '../office.module.css';
+import { officeText } from '../office-text.ts';
 
 const ROLES = ['mixer', 'checker', 'formulator', 'manager'] as const;
 
@@ -32,7 +32,11 @@ export function PersonForm(): ReactNode {
     setOutcome({ tone: 'ok', text: t('people-added') });
   };
 
-  const field = (name: string): { id: string; name: string; error?: string } => ({ id: name, name, ...(errors[name] !== undefined && { error: errors[name] }) });
+  const field = (name: string): { id: string; name: string; error?: string } => ({
+    id: name,
+    name,
+    ...(errors[name] !== undefined && { error: errors[name] }),
+  });
   return (
     <form className={styles.form} onSubmit={(event) => void submit(event)} noValidate>
       <h2 className="type-heading">{t('people-add')}</h2>
@@ -40,7 +44,13 @@ export function PersonForm(): ReactNode {
       <TextField {...field('name')} label={t('people-name')} autoComplete="off" />
       <TextField {...field('code')} label={t('people-code')} autoComplete="off" autoCapitalize="none" spellCheck={false} />
       <SelectField {...field('role')} label={t('people-role')} options={ROLES.map((value) => ({ value, label: t(`role-${value}`) }))} />
-      <TextField {...field('password')} type="password" label={t('people-password')} hint={t('people-password-hint')} autoComplete="new-password" />
+      <TextField
+        {...field('password')}
+        type="password"
+        label={t('people-password')}
+        hint={t('people-password-hint')}
+        autoComplete="new-password"
+      />
       <Button kind="primary" type="submit">
         {t('people-save')}
       </Button>

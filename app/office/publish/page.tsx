@@ -1,7 +1,7 @@
 import { connection } from 'next/server';
 import type { ReactNode } from 'react';
-import { readPublish } from '#app/_flows/read-publish.ts';
 import type { PublishView } from '#app/_flows/read-publish.ts';
+import { readPublish } from '#app/_flows/read-publish.ts';
 import { readRulebook } from '#app/_flows/read-rulebook.ts';
 import { staffPage } from '#app/_server/page-actor.ts';
 import { services } from '#app/_server/services.ts';
@@ -11,9 +11,9 @@ import { SectionHead } from '#app/_ui/controls/section-head.tsx';
 import { checkRulebook } from '#lib/rulebook/check-rulebook.ts';
 import type { SoundnessFault } from '#lib/rulebook/soundness-fault.ts';
 import type { Impact } from '#lib/variants/impact.ts';
+import styles from '../office.module.css';
 import { NoRulebook, OfficePage } from '../office-page.tsx';
 import { officeText } from '../office-text.ts';
-import styles from '../office.module.css';
 import { PublishForm } from './publish-form.tsx';
 
 export const metadata = { title: 'Draft and publish – Office' };
@@ -40,7 +40,13 @@ export default async function PublishPage(): Promise<ReactNode> {
               {t('publish-same-note')}
             </Notice>
           ) : (
-            <PublishForm revisionNo={view.draft.head.revisionNo} nextNo={nextNo} diff={view.diff} isOwn={actor.role !== 'formulator' || asked.authorIds.includes(actor.accountId)} isFirst={!view.inForce} />
+            <PublishForm
+              revisionNo={view.draft.head.revisionNo}
+              nextNo={nextNo}
+              diff={view.diff}
+              isOwn={actor.role !== 'formulator' || asked.authorIds.includes(actor.accountId)}
+              isFirst={!view.inForce}
+            />
           )}
         </>
       )}
@@ -50,7 +56,12 @@ export default async function PublishPage(): Promise<ReactNode> {
 
 /** Counted in the worker, since it asks every variant twice. */
 async function impactOfDraft({ inForceDocument, draftDocument, day, orderedKeys }: PublishView): Promise<Impact | null> {
-  const outcome = await services().runJob('impact-of', { before: inForceDocument ?? '', after: draftDocument, day, askedKeys: orderedKeys });
+  const outcome = await services().runJob('impact-of', {
+    before: inForceDocument ?? '',
+    after: draftDocument,
+    day,
+    askedKeys: orderedKeys,
+  });
   return outcome.kind === 'done' ? outcome.output : null;
 }
 
@@ -82,7 +93,11 @@ function Faults({ faults }: { readonly faults: readonly SoundnessFault[] }): Rea
             { id: 'place', head: t('col-place') },
             { id: 'fault', head: t('col-fault') },
           ]}
-          rows={rows.map((fault, index) => ({ id: `${index}`, look: weight === 'error' ? 'care' : 'plain', cells: [fault.path.join(' / '), fault.message] }))}
+          rows={rows.map((fault, index) => ({
+            id: `${index}`,
+            look: weight === 'error' ? 'care' : 'plain',
+            cells: [fault.path.join(' / '), fault.message],
+          }))}
         />
       </section>
     );

@@ -8,16 +8,23 @@ import { DataTable } from '#app/_ui/controls/data-table.tsx';
 import { TextAreaField, TextField } from '#app/_ui/controls/field.tsx';
 import { Notice } from '#app/_ui/controls/notice.tsx';
 import { SectionHead } from '#app/_ui/controls/section-head.tsx';
+import { assertNever } from '#lib/base/invariant.ts';
 import type { PublishOutput } from '#lib/contracts/publish.ts';
 import type { DiffLine } from '#lib/edition/diff.ts';
 import { localDay } from '#lib/units/time.ts';
+import styles from '../office.module.css';
 import type { OfficeText } from '../office-text.ts';
 import { officeText } from '../office-text.ts';
-import styles from '../office.module.css';
 
 type Outcome = { readonly tone: 'ok' | 'stop'; readonly title: string; readonly more: readonly string[] } | null;
 
-export function PublishForm(props: { readonly revisionNo: number; readonly nextNo: number; readonly diff: readonly DiffLine[]; readonly isOwn: boolean; readonly isFirst: boolean }): ReactNode {
+export function PublishForm(props: {
+  readonly revisionNo: number;
+  readonly nextNo: number;
+  readonly diff: readonly DiffLine[];
+  readonly isOwn: boolean;
+  readonly isFirst: boolean;
+}): ReactNode {
   const { revisionNo, nextNo, diff, isOwn, isFirst } = props;
   const text = officeText();
   const { t } = text;
@@ -28,9 +35,20 @@ export function PublishForm(props: { readonly revisionNo: number; readonly nextN
   const submit = async (event: FormEvent<HTMLFormElement>): Promise<void> => {
     event.preventDefault();
     const form = new FormData(event.currentTarget);
-    const reply = await publish({ revisionNo, lookedAt: [...looked], reason: String(form.get('reason')), effectiveAtMs: null, password: String(form.get('password')) });
+    const reply = await publish({
+      revisionNo,
+      lookedAt: [...looked],
+      reason: String(form.get('reason')),
+      effectiveAtMs: null,
+      password: String(form.get('password')),
+    });
     if (reply.kind === 'unreachable') return setOutcome({ tone: 'stop', title: t('unreachable'), more: [] });
-    if (reply.kind === 'problem') return setOutcome({ tone: 'stop', title: t('problem', { title: reply.problem.title, detail: reply.problem.detail }), more: reply.problem.fields.map((field) => field.message) });
+    if (reply.kind === 'problem')
+      return setOutcome({
+        tone: 'stop',
+        title: t('problem', { title: reply.problem.title, detail: reply.problem.detail }),
+        more: reply.problem.fields.map((field) => field.message),
+      });
     if (!reply.body.ok) return setOutcome(refusalText(reply.body.refusal, text));
     setOutcome({ tone: 'ok', title: t('publish-done', { no: reply.body.editionNo }), more: [] });
     window.location.assign('/office/editions');
@@ -77,7 +95,14 @@ export function PublishForm(props: { readonly revisionNo: number; readonly nextN
               )}
             </div>
             <TextAreaField id="reason" name="reason" label={t('publish-reason')} hint={t('publish-reason-hint')} />
-            <TextField id="password" name="password" type="password" label={t('publish-password')} autoComplete="current-password" width="short" />
+            <TextField
+              id="password"
+              name="password"
+              type="password"
+              label={t('publish-password')}
+              autoComplete="current-password"
+              width="short"
+            />
             <div className={styles.actions}>
               <Button kind="primary" type="submit">
                 {t('publish-now', { no: nextNo })}
@@ -97,10 +122,22 @@ function diffRow(line: DiffLine, { t }: OfficeText, isLooked: boolean, toggle: (
     cells: [
       line.key.replaceAll('/', ' / '),
       t(`effect-${line.effect}`),
-      line.before === null ? t(line.kind === 'added' ? 'diff-added' : 'none') : <del className={styles.was}>{shortened(line.before)}</del>,
-      line.after === null ? t(line.kind === 'removed' ? 'diff-removed' : 'none') : <ins className={styles.now}>{shortened(line.after)}</ins>,
+      line.before === null ? (
+        t(line.kind === 'added' ? 'diff-added' : 'none')
+      ) : (
+        <del key="before" className={styles.was}>
+          {shortened(line.before)}
+        </del>
+      ),
+      line.after === null ? (
+        t(line.kind === 'removed' ? 'diff-removed' : 'none')
+      ) : (
+        <ins key="after" className={styles.now}>
+          {shortened(line.after)}
+        </ins>
+      ),
       line.effect === 'widens' ? (
-        <label className={styles.look}>
+        <label key="looked" className={styles.look}>
           <input type="checkbox" checked={isLooked} onChange={() => toggle(line.key)} />
           {t('diff-look')}
         </label>
@@ -131,6 +168,8 @@ function refusalText(refusal: Refusal, { t, day }: OfficeText): Outcome {
       case 'no-market':
       case 'nothing-permitted':
         return t(`open-${point.kind}`);
+      default:
+        return assertNever(point);
     }
   });
   const notices = refusal.notices.map((notice) =>

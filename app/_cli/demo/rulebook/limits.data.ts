@@ -4,7 +4,7 @@ import type { Dates } from './dates.ts';
 const EU = { marketId: 'EU', status: 'from-memory', source: 'Regulation (EC) No 1223/2009' };
 const US = { marketId: 'US', status: 'from-memory', source: '21 CFR Part 73' };
 
-const substance = (id: string, maxPpm: number, origin: Record<string, unknown>, substanceId: string, more: Record<string, unknown> = {}) => ({
+const substance = (id: string, { maxPpm, substanceId }: { maxPpm: number; substanceId: string }, origin: Record<string, unknown>, more: Record<string, unknown> = {}) => ({
   id,
   kind: 'substance',
   productKinds: ['rinse-off', 'leave-on'],
@@ -18,12 +18,12 @@ const substance = (id: string, maxPpm: number, origin: Record<string, unknown>, 
 const colourant = (id: string, origin: Record<string, unknown>, substanceId: string, conditions: string) => ({ id, kind: 'colourant', substanceId, conditions, ...origin });
 
 export const LIMITS = [
-  substance('eu-v-29-phenoxyethanol', 10_000, { ...EU, source: `${EU.source}, Annex V/29` }, 'phenoxyethanol'),
-  substance('eu-aha-lactic', 25_000, { ...EU, source: 'SCCNFP/0370/00, position paper on alpha-hydroxy acids (opinion, not law)' }, 'lactic-acid', {
+  substance('eu-v-29-phenoxyethanol', { maxPpm: 10_000, substanceId: 'phenoxyethanol' }, { ...EU, source: `${EU.source}, Annex V/29` }),
+  substance('eu-aha-lactic', { maxPpm: 25_000, substanceId: 'lactic-acid' }, { ...EU, source: 'SCCNFP/0370/00, position paper on alpha-hydroxy acids (opinion, not law)' }, {
     expressedAs: 'as acid',
     cautionId: 'sun',
   }),
-  substance('us-cir-aha-lactic', 100_000, { ...US, source: 'Cosmetic Ingredient Review 1998, reaffirmed 2017', status: 'verified' }, 'lactic-acid', {
+  substance('us-cir-aha-lactic', { maxPpm: 100_000, substanceId: 'lactic-acid' }, { ...US, source: 'Cosmetic Ingredient Review 1998, reaffirmed 2017', status: 'verified' }, {
     expressedAs: 'as acid',
     cautionId: 'sun-us',
   }),

@@ -18,7 +18,8 @@ export const POST = defineRoute({
   handle: async (context, { mend, ...asked }) => {
     const flow = toFlow(context);
     if (mend.kind === 'take-out') return cardReply(flow, asked.orderId, mendJar(flow, { ...asked, mend }));
-    if (mend.kind === 'discard') return cardReply(flow, asked.orderId, mendJar(flow, { ...asked, mend: { ...mend, remakeOrderId: context.newId() } }));
+    if (mend.kind === 'discard')
+      return cardReply(flow, asked.orderId, mendJar(flow, { ...asked, mend: { ...mend, remakeOrderId: context.newId() } }));
     const attempt = beginSignIn(flow, mend.second.code);
     const admitted = admitSecond(flow, attempt, await isPassword(mend.second.password, attempt.isLocked ? null : attempt.secretHash));
     if (!admitted.ok) return admitted;

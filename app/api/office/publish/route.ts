@@ -1,5 +1,5 @@
-import { draftToCount, publishEdition } from '#app/_flows/publish-edition.ts';
 import { secretHashOf } from '#app/_flows/open-accounts.ts';
+import { draftToCount, publishEdition } from '#app/_flows/publish-edition.ts';
 import { defineRoute } from '#app/_server/define-route.ts';
 import { isPassword } from '#app/_server/password.ts';
 import { toFlow } from '#app/_server/to-flow.ts';
