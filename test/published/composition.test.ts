@@ -5,12 +5,12 @@ import { planVariant } from '#lib/composition/plan-variant.ts';
 import { openBook } from '#lib/rulebook/book.ts';
 import type { PlanLine } from '#lib/rulebook/variant.ts';
 import { partToPpm, sharePpm } from '#lib/units/share.ts';
-import { judge } from '#lib/verdict/judge.ts';
 import { localDay } from '#lib/units/time.ts';
+import { judge } from '#lib/verdict/judge.ts';
 import { aBase } from '#test/support/a-base.ts';
 import { aMaterial, aPowder, aStock, aSubstance, noAcidity, parts } from '#test/support/a-material.ts';
 import { aRulebook } from '#test/support/a-rulebook.ts';
-import { anActive, aLevel, aShade } from '#test/support/an-offer.ts';
+import { aLevel, anActive, aShade } from '#test/support/an-offer.ts';
 
 /** 10.00 % glycerin in the base, 4 % wetting oil, kaolin as the only addition. */
 const glycerinBook = () => {
@@ -23,7 +23,12 @@ const glycerinBook = () => {
   });
 };
 
-const line = (stockId: string, share: number, materialId: string): PlanLine => ({ stockId, sharePpm: sharePpm(share), purpose: 'shade', materialId });
+const line = (stockId: string, share: number, materialId: string): PlanLine => ({
+  stockId,
+  sharePpm: sharePpm(share),
+  purpose: 'shade',
+  materialId,
+});
 
 describe('a base of 10.00 % glycerin with the full 5 % allowance used (hand-worked)', () => {
   const book = glycerinBook();
@@ -75,10 +80,22 @@ describe('netted carriers (hand-worked)', () => {
       shades: [aShade('fern', { kaolin: 19_000, illite: 5_000, 'chromium-oxide': 1_000 })],
       actives: [anActive('niacinamide', [aLevel(20_000)]), anActive('panthenol', [aLevel(3_000)])],
     });
-    const variant = { shadeId: 'fern', actives: [{ activeId: 'niacinamide', levelPpm: sharePpm(20_000) }, { activeId: 'panthenol', levelPpm: sharePpm(3_000) }] };
+    const variant = {
+      shadeId: 'fern',
+      actives: [
+        { activeId: 'niacinamide', levelPpm: sharePpm(20_000) },
+        { activeId: 'panthenol', levelPpm: sharePpm(3_000) },
+      ],
+    };
     const { plans } = planVariant(book, variant, null);
     const shares = Object.fromEntries(plans[0]?.lines.map((one) => [one.stockId, one.sharePpm]) ?? []);
-    expect(shares).toEqual({ 'kaolin-neat': 15_000, 'illite-neat': 5_000, 'chromium-20': 5_000, 'niacinamide-neat': 20_000, 'panthenol-75': 4_000 });
+    expect(shares).toEqual({
+      'kaolin-neat': 15_000,
+      'illite-neat': 5_000,
+      'chromium-20': 5_000,
+      'niacinamide-neat': 20_000,
+      'panthenol-75': 4_000,
+    });
     expect(Object.values(shares).reduce((sum, share) => sum + share, 0)).toBe(49_000);
   });
 });
