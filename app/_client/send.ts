@@ -7,8 +7,14 @@ export type Reply<Body> =
   | { readonly kind: 'unreachable' };
 
 /** Sends JSON and reads JSON. The server parses its own replies, so a reply of ours has the contract's shape. */
-export async function send<Body>(path: string, input: unknown): Promise<Reply<Body>> {
-  const response = await reach(path, input);
+export const send = <Body>(path: string, input: unknown): Promise<Reply<Body>> =>
+  ask(path, { method: 'POST', headers: { 'content-type': 'application/json' }, body: JSON.stringify(input) });
+
+/** Asks for JSON. What the server says to be unchanged comes from the browser's own cache. */
+export const look = <Body>(path: string): Promise<Reply<Body>> => ask(path, { method: 'GET' });
+
+async function ask<Body>(path: string, how: RequestInit): Promise<Reply<Body>> {
+  const response = await reach(path, how);
   if (response === null) return { kind: 'unreachable' };
   const body: unknown = await response.json();
   if (isProblem(body)) return { kind: 'problem', problem: body };
@@ -16,9 +22,9 @@ export async function send<Body>(path: string, input: unknown): Promise<Reply<Bo
 }
 
 /** Null where no answer came: the person is told, and nothing is lost. */
-async function reach(path: string, input: unknown): Promise<Response | null> {
+async function reach(path: string, how: RequestInit): Promise<Response | null> {
   try {
-    return await fetch(path, { method: 'POST', headers: { 'content-type': 'application/json' }, body: JSON.stringify(input) });
+    return await fetch(path, how);
   } catch {
     return null;
   }

@@ -63,6 +63,8 @@ export const readingInputSchema = z.strictObject({
   second: secondSeenSchema.nullable(),
 });
 
+export const lotInputSchema = z.strictObject({ orderId: z.uuid(), lotCode: lotCodeSchema });
+
 export const voidInputSchema = z.strictObject({ ...act, reason: reasonSchema });
 
 export const mendInputSchema = z.strictObject({

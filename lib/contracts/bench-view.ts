@@ -172,8 +172,14 @@ export const fitnessOutputSchema = z.union([
   z.strictObject({ ok: z.literal(false), refusal: benchRefusalSchema }),
 ]);
 
+export const lotOutputSchema = z.union([
+  z.strictObject({ ok: z.literal(true) }),
+  z.strictObject({ ok: z.literal(false), refusal: benchRefusalSchema }),
+]);
+
 export type BenchView = z.infer<typeof benchViewSchema>;
 export type BenchDoing = BenchView['doing'];
 export type BenchLineName = z.infer<typeof lineNameSchema>;
 export type BenchOutput = z.infer<typeof benchOutputSchema>;
+export type LotOutput = z.infer<typeof lotOutputSchema>;
 export type FitnessOutput = z.infer<typeof fitnessOutputSchema>;
