@@ -65,10 +65,12 @@ function rowLines(section: keyof Rulebook, was: readonly Row[], is: readonly Row
   ];
 }
 
-/** Fields of one object that differ, down to the first value that is no plain object. */
+/** Fields of one object that differ, down to single values; a list that grew or shrank is one value. */
 function fieldLines(section: keyof Rulebook, rowId: string | null, was: unknown, is: unknown): readonly Raw[] {
   const walk = (path: readonly string[], old: unknown, now: unknown): readonly Raw[] => {
     if (canonicalJson(old ?? null) === canonicalJson(now ?? null)) return [];
+    if (isList(old) && isList(now) && old.length === now.length)
+      return old.flatMap((one, index) => walk([...path, String(index)], one, now[index]));
     if (isPlain(old) && isPlain(now)) {
       return [...new Set([...Object.keys(old), ...Object.keys(now)])].sort().flatMap((key) => walk([...path, key], old[key], now[key]));
     }
@@ -79,6 +81,7 @@ function fieldLines(section: keyof Rulebook, rowId: string | null, was: unknown,
   return walk([], was, is);
 }
 
+const isList = (value: unknown): value is readonly unknown[] => Array.isArray(value);
 const isPlain = (value: unknown): value is Readonly<Record<string, unknown>> =>
   typeof value === 'object' && value !== null && !Array.isArray(value);
 const shown = (value: unknown): string | null => (value === undefined ? null : typeof value === 'string' ? value : canonicalJson(value));

@@ -63,6 +63,9 @@ const fieldOf = (row: unknown, key: string): unknown =>
 
 const removalNarrows = (line: Line): Effect => (line.kind === 'removed' ? 'narrows' : 'widens');
 
+/** A level that goes off sale. */
+const isClosing = ({ field, was, is }: Line): boolean => field !== null && field.endsWith('.permitted') && was === true && is === false;
+
 const scopeEffect = (line: Line): Effect =>
   rowEffect(line, {
     whenAdded: (row) => (fieldOf(row, 'kind') === 'refuse' ? 'narrows' : 'widens'),
@@ -99,7 +102,7 @@ const SECTIONS = {
   scopes: scopeEffect,
   limits: limitEffect,
   shades: removalNarrows,
-  actives: removalNarrows,
+  actives: (line) => (isClosing(line) ? 'narrows' : removalNarrows(line)),
   stocks: removalNarrows,
   materials: removalNarrows,
   base: numberEffect,

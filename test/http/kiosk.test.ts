@@ -65,7 +65,7 @@ describe('masks', () => {
     expect([status, body.ok, body.kind]).toEqual([200, true, 'masks']);
     const text = withoutTokens(body);
     expect(text).not.toMatch(
-      /ppm|percent|lactic-acid|panthenol-75|kaolin-neat|citrate|staff|"id":"(?!sun|try-first|sting|eyes|broken-skin|time|children|towels)/i,
+      /ppm| %|percent|lactic-acid|panthenol-75|kaolin-neat|citrate|staff|"id":"(?!sun|try-first|sting|eyes|broken-skin|time|children|towels)/i,
     );
     const numbers = Array.from(text.matchAll(/"([A-Za-z]+)":(\d+)/g), ([, name]) => name);
     expect(new Set(numbers)).toEqual(new Set(['priceMinor', 'thicknessIndex']));

@@ -8,6 +8,7 @@ import type { Route } from '#app/_server/define-route.ts';
 import type { Edge } from '#app/_server/edge.ts';
 import type { Services } from '#app/_server/services.ts';
 import { instantMs } from '#lib/units/time.ts';
+import { ROUTE_ROLES } from './route-roles.data.ts';
 
 type Found = { readonly path: string; readonly name: string; readonly route: Route };
 
@@ -45,6 +46,10 @@ const ask = ({ route, name }: Found, actor: Actor): Promise<Response> => {
 test('every file of app/api was looked at', () => {
   expect(files.length).toBeGreaterThan(0);
   expect(Object.keys(modules)).toHaveLength(files.length);
+});
+
+test('the routes that exist, with their roles, are those of the table', () => {
+  expect(Object.fromEntries(routes.map(({ name, path, route }) => [`${name} ${path}`, [...route.definition.roles]]))).toEqual(ROUTE_ROLES);
 });
 
 describe.each(routes)('$name $path', (found) => {
