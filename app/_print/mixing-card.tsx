@@ -1,0 +1,164 @@
+// The mixing card on A6: black only, weights on the point, everything that a power cut must not take away.
+import type { ReactNode } from 'react';
+import type { PrintCard, PrintLine } from '#app/_flows/show-print-card.ts';
+import { PointNumber } from '#app/_ui/figure/point-number.tsx';
+import { Icon } from '#app/_ui/marks/icon.tsx';
+import { gramsParts, readingDigits, targetDigits } from '#app/_ui/text/format-grams.ts';
+import { localDayIn } from '#lib/units/time.ts';
+import { isInPaste } from '#lib/weighing/bench-line.ts';
+import { DataMatrix } from './data-matrix.tsx';
+import styles from './mixing-card.module.css';
+import type { PrintText } from './print-text.ts';
+import { printName, printText } from './print-text.ts';
+
+export function MixingCard({ card }: { readonly card: PrintCard }): ReactNode {
+  const text = printText();
+  const { t, target } = text;
+  const paste = card.lines.filter((line) => isInPaste(line.place));
+  const cream = card.lines.filter((line) => line.place === 'cream');
+  const last = card.lines.filter((line) => line.place === 'with-cream' || line.place === 'last');
+  return (
+    <article className={styles.sheet}>
+      <header className={styles.head}>
+        <div>
+          <p className={styles.code}>
+            <bdi dir="ltr">{card.shortCode}</bdi>
+          </p>
+          <h1 className={styles.name}>{t('card-name', { name: card.name, net: target(card.netUg) })}</h1>
+          <p className={styles.facts}>{factsText(card, text)}</p>
+          <p className={styles.facts}>
+            {t('card-batch', { batch: target(card.batchUg), net: target(card.netUg), left: target(card.leftUg) })}
+          </p>
+        </div>
+        <DataMatrix kind="datamatrix" text={card.jarCode ?? card.orderId} label={t('card-matrix')} className={styles.matrix} />
+      </header>
+      <Lines head={t('card-paste')} lines={paste} heads end={t('card-smooth')} />
+      <Lines head={t('card-cream', { count: cream[0]?.portionsUg.length ?? 0 })} lines={cream} />
+      {last.length > 0 && (
+        <Lines head={card.atMostC === null ? t('card-last') : t('card-last-cool', { celsius: card.atMostC })} lines={last} />
+      )}
+      <Checks card={card} text={text} />
+      {card.cautions.length > 0 && (
+        <p className={styles.care}>
+          <Icon name="eye" size="7mm" />
+          <span>{card.cautions.join(' ')}</span>
+        </p>
+      )}
+      <footer className={styles.foot}>
+        <p className={styles.sign}>{t('card-made-by')}</p>
+        <p className={styles.sign}>{t('card-checked-by')}</p>
+        <p>
+          <span className={styles.square} /> {t('card-second')}
+        </p>
+        <p className={styles.end}>{t('card-page')}</p>
+      </footer>
+    </article>
+  );
+}
+
+function factsText(card: PrintCard, { t, day, time }: PrintText): string {
+  const printed = { day: day(localDayIn(card.zone, card.printedAtMs)), time: time(card.printedAtMs, card.zone) };
+  return t('card-facts', { base: card.baseCode, edition: card.editionNo, issue: card.issueNo, ...printed });
+}
+
+function Lines(props: {
+  readonly head: string;
+  readonly lines: readonly PrintLine[];
+  readonly heads?: boolean;
+  readonly end?: string;
+}): ReactNode {
+  const { t } = printText();
+  return (
+    <table className={styles.lines}>
+      <thead>
+        <tr>
+          <th scope="col" colSpan={2}>
+            {props.head}
+          </th>
+          <th scope="col" className={styles.weightHead}>
+            {props.heads ? t('card-weigh') : <span className="for-readers">{t('card-weigh')}</span>}
+          </th>
+          <th scope="col">{props.heads ? t('card-range') : <span className="for-readers">{t('card-range')}</span>}</th>
+          <th scope="col">{props.heads ? t('card-lot') : <span className="for-readers">{t('card-lot')}</span>}</th>
+          <th scope="col">
+            <span className="for-readers">{t('card-done')}</span>
+          </th>
+        </tr>
+      </thead>
+      <tbody>
+        {props.lines.map((line) => (
+          <Line key={line.lineNo} line={line} />
+        ))}
+        {props.end && (
+          <tr className={styles.note}>
+            <td />
+            <td colSpan={5}>{props.end}</td>
+          </tr>
+        )}
+      </tbody>
+    </table>
+  );
+}
+
+function Line({ line }: { readonly line: PrintLine }): ReactNode {
+  const { t } = printText();
+  const { whole, fraction } = gramsParts(line.targetUg, 'en');
+  return (
+    <>
+      <tr>
+        <td className={styles.no}>{line.lineNo}</td>
+        <th scope="row" className={line.needsSecondPerson ? styles.flagged : styles.plain}>
+          {line.needsSecondPerson && <span className={styles.square} />} {printName(line.name)}
+        </th>
+        <td className={styles.weight}>
+          <PointNumber text={fraction === '' ? whole : `${whole}.${fraction}`} decimalSign="." wholeDigits={2} fractionDigits={2} />
+        </td>
+        <td className={styles.range}>
+          {t('card-band', { lo: readingDigits(line.loUg, line.stepUg, 'en'), hi: readingDigits(line.hiUg, line.stepUg, 'en') })}
+        </td>
+        <td className={styles.lot}>
+          <bdi dir="ltr">{line.lotCodes.join(' ')}</bdi>
+        </td>
+        <td className={styles.tick}>
+          <span className={styles.box} />
+        </td>
+      </tr>
+      {line.portionsUg.length > 1 && (
+        <tr className={styles.note}>
+          <td />
+          <td colSpan={5}>
+            <span className={styles.portions}>
+              {line.portionsUg.map((portion, index) => (
+                // biome-ignore lint/suspicious/noArrayIndexKey: a portion is its place
+                <span key={index} className={styles.portion}>
+                  <span className={styles.box} /> {targetDigits(portion, 'en')}
+                </span>
+              ))}
+            </span>
+          </td>
+        </tr>
+      )}
+    </>
+  );
+}
+
+function Checks({ card, text }: { readonly card: PrintCard; readonly text: PrintText }): ReactNode {
+  const { t, target, number } = text;
+  return (
+    <div className={styles.checks}>
+      <p>
+        <span className={styles.box} />{' '}
+        <strong>
+          {card.ph ? t('card-ph', { min: number(card.ph.minPhX100 / 100), max: number(card.ph.maxPhX100 / 100) }) : t('card-no-ph')}
+        </strong>
+        <br />
+        {card.ph ? t('card-read') : ''}
+      </p>
+      <p>
+        <span className={styles.box} /> <strong>{t('card-net', { net: target(card.netUg) })}</strong>
+        <br />
+        {t('card-read')}
+      </p>
+    </div>
+  );
+}

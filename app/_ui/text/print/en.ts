@@ -1,0 +1,51 @@
+// Words on paper: the mixing card and the label around the rulebook's own texts; English is the source.
+
+export const en = {
+  print: 'Print',
+  'card-too-long': 'This card does not fit its sheet',
+  'card-too-long-note': 'Nothing is printed, so that no line is lost. Ask the formulator to shorten names or cautions.',
+  'label-too-long': 'This text does not fit its label',
+  'label-too-long-note':
+    'Nothing is printed: letters may not shrink under their least size. Ask the formulator for a larger label or shorter cautions.',
+  'no-such-order': 'There is no such order.',
+  'order-ended': 'This order is over. Its card is not printed.',
+  'older-edition': 'This card is of an earlier edition and is not printed. The order waits for a new one.',
+  'not-released': 'This jar is not released. It has no label yet.',
+  'not-asked-for': 'Ask for the label at the bench first, so that the print is counted.',
+  'to-bench': 'To the bench',
+
+  'card-name': '{name}, {net} jar',
+  'card-facts': 'Base {base}. Edition {edition}. Issue {issue}. Printed {day}, {time}.',
+  'card-batch': 'Batch {batch} = {net} jar + {left} left in the vessel.',
+  'card-matrix': 'Code of this order',
+  'card-paste': 'Paste. Dry powders first.',
+  'card-cream': '{count, plural, one {Cream. All at once.} other {Cream. # parts, mix well after each.}}',
+  'card-last': 'Last.',
+  'card-last-cool': 'Last. Mix at {celsius} °C or cooler.',
+  'card-weigh': 'Weigh, g',
+  'card-range': 'Range, g',
+  'card-lot': 'Lot',
+  'card-done': 'Done',
+  'card-band': '{lo} to {hi}',
+  'card-smooth': 'Work to a smooth paste. No dry specks.',
+  'card-ph': 'pH {min} to {max}',
+  'card-no-ph': 'pH not due',
+  'card-net': 'Net weight, {net} or more',
+  'card-read': 'Read: ________',
+  'card-made-by': 'Made by',
+  'card-checked-by': 'Checked by',
+  'card-second': '= a second person checks. Weights in g.',
+  'card-page': 'Page 1 of 1',
+
+  'line-cream': 'Cream {code}',
+  'line-oil': 'Wetting oil',
+  'label-ingredients': 'Ingredients',
+  'label-net': '{grams} g',
+  'label-net-both': '{grams} g, {ounces} oz',
+  'label-use-by': 'Use by {day}',
+  'label-open': '{months} M once open',
+  'label-copy': 'Copy {no}',
+  'label-matrix': 'Batch {code}',
+} as const;
+
+export type PrintKey = keyof typeof en;

@@ -1,0 +1,79 @@
+'use client';
+// Where an order stands, and the one way to change it: send an act, show what the server says. Nothing is assumed to have worked.
+import { useCallback, useRef, useState } from 'react';
+import { lookAtOrder } from '#app/_client/bench-looks.ts';
+import { newRequestKey } from '#app/_client/request-key.ts';
+import type { Reply } from '#app/_client/send.ts';
+import type { BenchOutput, BenchView } from '#lib/contracts/bench-view.ts';
+import { benchText } from './bench-text.ts';
+import { refusalWords } from './refusal-words.ts';
+
+export interface Desk {
+  readonly view: BenchView;
+  /** What to tell the mixer; null: nothing. */
+  readonly note: string | null;
+  readonly isBusy: boolean;
+  readonly say: (note: string | null) => void;
+  /** Sends an act. True when it was done. */
+  readonly act: (call: (requestKey: string) => Promise<Reply<BenchOutput>>) => Promise<boolean>;
+  readonly refresh: () => Promise<void>;
+}
+
+const TRIES_COUNT = 4;
+const PAUSE_MS = 1_000;
+const pause = (): Promise<void> => new Promise((resolve) => setTimeout(resolve, PAUSE_MS));
+
+export function useDesk(initial: BenchView): Desk {
+  const { t } = benchText();
+  const [view, setView] = useState(initial);
+  const [note, say] = useState<string | null>(null);
+  const [isBusy, setBusy] = useState(false);
+  const running = useRef(false);
+
+  const refresh = useCallback(async (): Promise<void> => {
+    const reply = await lookAtOrder(initial.orderId);
+    if (reply.kind === 'answer' && reply.body.ok && !running.current) setView(reply.body.view);
+  }, [initial.orderId]);
+
+  const act = useCallback<Desk['act']>(
+    async (call) => {
+      if (running.current) return false;
+      running.current = true;
+      setBusy(true);
+      say(null);
+      const reply = await persistently(call, () => say(t('unreachable')));
+      running.current = false;
+      setBusy(false);
+      const told = noteOf(reply);
+      say(told);
+      if (reply.kind === 'answer' && reply.body.ok) setView(reply.body.view);
+      else if (reply.kind === 'answer') await refresh();
+      return told === null;
+    },
+    [refresh, t],
+  );
+  return { view, note, isBusy, say, act, refresh };
+}
+
+/** The same act with the same key, so that a reply that got lost does no harm. */
+async function persistently(call: (requestKey: string) => Promise<Reply<BenchOutput>>, onSilence: () => void): Promise<Reply<BenchOutput>> {
+  const requestKey = newRequestKey();
+  const attempt = async (triesLeft: number): Promise<Reply<BenchOutput>> => {
+    const reply = await call(requestKey);
+    if (reply.kind !== 'unreachable' || triesLeft === 0) return reply;
+    onSilence();
+    await pause();
+    return attempt(triesLeft - 1);
+  };
+  return attempt(TRIES_COUNT);
+}
+
+function noteOf(reply: Reply<BenchOutput>): string | null {
+  const { t } = benchText();
+  if (reply.kind === 'unreachable') return t('unreachable');
+  if (reply.kind === 'problem') {
+    const { title, detail, fields, faultId } = reply.problem;
+    return t('problem', { title, detail: faultId ?? (fields.map((field) => field.message).join('. ') || detail) });
+  }
+  return reply.body.ok ? null : refusalWords(reply.body.refusal);
+}

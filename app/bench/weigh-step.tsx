@@ -1,0 +1,230 @@
+'use client';
+// One weighing: the right lot first, then the weight, then the record. Whatever is missing stands on the button in words.
+import type { ReactNode } from 'react';
+import { useState } from 'react';
+import { weigh } from '#app/_client/bench-acts.ts';
+import { Button } from '#app/_ui/controls/button.tsx';
+import type { WeighingState } from '#app/_ui/marks/weighing-mark.tsx';
+import { WeighingMark } from '#app/_ui/marks/weighing-mark.tsx';
+import { formatRangeGrams, readingDigits, targetDigits } from '#app/_ui/text/format-grams.ts';
+import { Gauge } from '#app/_ui/weighing/gauge.tsx';
+import { nearUg } from '#app/_ui/weighing/gauge-scale.ts';
+import { LotChip } from '#app/_ui/weighing/lot-chip.tsx';
+import { StateLegend, StateLine } from '#app/_ui/weighing/state-line.tsx';
+import { WeighingHead } from '#app/_ui/weighing/weighing-head.tsx';
+import type { BenchDoing } from '#lib/contracts/bench-view.ts';
+import type { MassUg } from '#lib/units/mass.ts';
+import { massUg } from '#lib/units/mass.ts';
+import { bandStateOf } from '#lib/weighing/band.ts';
+import styles from './bench.module.css';
+import { benchText, shownName, spokenName } from './bench-text.ts';
+import type { StepProps } from './desk-frame.tsx';
+import { DeskFrame } from './desk-frame.tsx';
+import { LotEntry } from './lot-entry.tsx';
+import type { SignedReading } from './second-person.tsx';
+import { SecondReading } from './second-person.tsx';
+import { TypedWeight } from './typed-weight.tsx';
+
+type Weighing = Extract<BenchDoing, { kind: 'weigh' }>;
+
+/** In the band or over it, it was typed twice alike. */
+type Typed = MassUg;
+
+export function WeighStep(props: StepProps & { readonly doing: Weighing }): ReactNode {
+  const { desk, doing } = props;
+  const { t } = benchText();
+  const [lotCode, setLotCode] = useState<string | null>(null);
+  const [typed, setTyped] = useState<Typed | null>(null);
+  const [isTyping, setTyping] = useState(false);
+  const [isSecond, setSecond] = useState(false);
+  const state = stateOf(doing, typed);
+
+  const send = async (second: SignedReading | null): Promise<void> => {
+    if (typed === null || lotCode === null) return;
+    const { orderId } = desk.view;
+    const entry = { orderId, lineNo: doing.lineNo, lotCode, massUg: typed, againUg: typed, isPoured: state === 'heavy' };
+    const isDone = await desk.act((requestKey) => weigh({ requestKey, ...entry, second }));
+    if (!isDone && second !== null) setSecond(false);
+  };
+  const record = (): void => (doing.needsSecondPerson ? setSecond(true) : void send(null));
+
+  if (isSecond) {
+    return (
+      <DeskFrame {...props} bare actions={<Button onClick={() => setSecond(false)}>{t('go-back')}</Button>}>
+        <SecondReading name={spokenName(doing.line)} scale={doing.scale} isBusy={desk.isBusy} onSign={(signed) => void send(signed)} />
+      </DeskFrame>
+    );
+  }
+  return (
+    <DeskFrame
+      {...props}
+      actions={<Actions doing={doing} typed={typed} hasLot={lotCode !== null} onType={() => setTyping(true)} onRecord={record} />}
+    >
+      <Head doing={doing} typed={typed} lotCode={lotCode} />
+      {lotCode === null ? (
+        <LotEntry orderId={desk.view.orderId} expected={doing.lotCode} onRight={setLotCode} />
+      ) : (
+        <Reading doing={doing} typed={typed} state={state} />
+      )}
+      {isTyping && (
+        <TypedWeight
+          label={spokenName(doing.line)}
+          hint={`${t(doing.isTopUp ? 'top-up' : 'weigh')} ${benchText().target(massUg(doing.wantedUg))}`}
+          scale={doing.scale}
+          needsSecond={(first) => bandStateOf(doing, first) !== 'light'}
+          onDone={(first) => {
+            setTyped(first);
+            setTyping(false);
+          }}
+          onClose={() => setTyping(false)}
+        />
+      )}
+    </DeskFrame>
+  );
+}
+
+function stateOf(doing: Weighing, typed: Typed | null): WeighingState {
+  if (typed === null) return 'no-reading';
+  const state = bandStateOf(doing, typed);
+  return state === 'in-band' ? 'stable' : state;
+}
+
+function Head({
+  doing,
+  typed,
+  lotCode,
+}: {
+  readonly doing: Weighing;
+  readonly typed: Typed | null;
+  readonly lotCode: string | null;
+}): ReactNode {
+  const { t } = benchText();
+  const stepUg = massUg(doing.scale.stepUg);
+  const [name, spoken] = [shownName(doing.line), spokenName(doing.line)];
+  return (
+    <WeighingHead
+      name={name}
+      {...(name !== spoken && { spokenName: spoken })}
+      end={lotCode !== null && <LotChip tone="ok" before={t('lot-before')} code={lotCode} after={t('lot-after')} />}
+      weigh={{
+        word: t(doing.isTopUp ? 'top-up' : 'weigh'),
+        target: targetDigits(massUg(doing.wantedUg), 'en'),
+        unit: 'g',
+        range: formatRangeGrams(massUg(doing.loUg), massUg(doing.hiUg), stepUg, 'en'),
+      }}
+      now={{
+        word: t('on-scale'),
+        digits: typed === null ? t('nothing-typed') : readingDigits(typed, stepUg, 'en'),
+        unit: 'g',
+        silent: typed === null,
+      }}
+    />
+  );
+}
+
+function Reading({
+  doing,
+  typed,
+  state,
+}: {
+  readonly doing: Weighing;
+  readonly typed: Typed | null;
+  readonly state: WeighingState;
+}): ReactNode {
+  const { t, reading, target } = benchText();
+  const stepUg = massUg(doing.scale.stepUg);
+  const band = { targetUg: massUg(doing.wantedUg), loUg: massUg(doing.loUg), hiUg: massUg(doing.hiUg), stepUg };
+  const words = stateWords(doing, typed, state);
+  const digits = (mass: MassUg): string => readingDigits(mass, stepUg, 'en');
+  return (
+    <>
+      <StateLine state={state} words={words} source={typed === null ? undefined : t('typed')} />
+      <Gauge
+        band={band}
+        readingUg={typed}
+        state={state}
+        label={t('gauge-label', { state: words, lo: reading(band.loUg, stepUg), hi: reading(band.hiUg, stepUg) })}
+        texts={{
+          zero: '0',
+          near: targetDigits(nearUg(band), 'en'),
+          lo: digits(band.loUg),
+          target: targetDigits(band.targetUg, 'en'),
+          hi: digits(band.hiUg),
+          inside: t('gauge-in'),
+        }}
+      />
+      <StateLegend
+        state={state}
+        words={{
+          light: t('legend-light'),
+          moving: t('legend-moving'),
+          stable: t('legend-stable'),
+          heavy: t('legend-heavy'),
+          'no-reading': t('legend-no-reading'),
+        }}
+      />
+      <p className="type-small">{hints(doing, target).join('. ')}</p>
+    </>
+  );
+}
+
+function stateWords(doing: Weighing, typed: Typed | null, state: WeighingState): string {
+  const { t, target } = benchText();
+  if (typed === null) return t('state-none');
+  if (state === 'light') return t('state-light', { mass: target(massUg(doing.wantedUg - typed)) });
+  return state === 'heavy' ? t('state-heavy', { mass: target(massUg(typed - doing.hiUg)) }) : t('state-stable');
+}
+
+/** What to know while pouring: where it goes, in which portions, and what to take care of. */
+function hints(doing: Weighing, target: (mass: MassUg) => string): readonly string[] {
+  const { t } = benchText();
+  return [
+    ...(doing.weighingsCount > 1 ? [t('of-lots', { no: doing.weighingNo, count: doing.weighingsCount })] : []),
+    ...(doing.isSecondPaste ? [t('second-paste')] : [t(doing.container === 'boat' ? 'in-boat' : 'in-vessel')]),
+    ...(doing.portionsUg.length > 1
+      ? [t('portions', { list: doing.portionsUg.map((mass) => target(massUg(mass))).join(', ') })]
+      : doing.cautions),
+  ];
+}
+
+function Actions(props: {
+  readonly doing: Weighing;
+  readonly typed: Typed | null;
+  readonly hasLot: boolean;
+  readonly onType: () => void;
+  readonly onRecord: () => void;
+}): ReactNode {
+  const { doing, typed, hasLot, onType, onRecord } = props;
+  const { t, reading } = benchText();
+  if (!hasLot) return <Button notReady>{t('lot-title')}</Button>;
+  const state = stateOf(doing, typed);
+  if (typed === null)
+    return (
+      <Button kind="primary" onClick={onType}>
+        {t('type-weight')}
+      </Button>
+    );
+  if (state === 'light')
+    return (
+      <span className={styles.pair}>
+        <Button notReady mark={<WeighingMark state="light" />}>
+          {t('not-yet-more')}
+        </Button>
+        <Button kind="primary" onClick={onType}>
+          {t('type-again')}
+        </Button>
+      </span>
+    );
+  return (
+    <span className={styles.pair}>
+      <Button onClick={onType}>{t('type-again')}</Button>
+      <Button kind="primary" iconEnd="arrow-end" onClick={onRecord}>
+        {state === 'heavy'
+          ? t('mend-it')
+          : doing.needsSecondPerson
+            ? t('ask-second')
+            : t('record', { mass: reading(typed, massUg(doing.scale.stepUg)) })}
+      </Button>
+    </span>
+  );
+}
