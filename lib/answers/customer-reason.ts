@@ -116,5 +116,11 @@ function becauseOf(found: Finding, person: Person): readonly Because[] | null {
 
 function namesOf(book: Book, lang: Lang, found: Finding): readonly string[] {
   if (!('firstMaterialId' in found.facts)) return [];
-  return [found.facts.firstMaterialId, found.facts.secondMaterialId].flatMap((id) => book.materials.get(id)?.name[lang] ?? []);
+  return [found.facts.firstMaterialId, found.facts.secondMaterialId].flatMap((id) => nameOf(book, lang, id) ?? []);
+}
+
+/** An active goes by its own name: that of the material as bought may tell its strength. */
+function nameOf(book: Book, lang: Lang, materialId: string): string | undefined {
+  const active = book.rulebook.actives.find((one) => one.materialId === materialId);
+  return (active ?? book.materials.get(materialId))?.name[lang];
 }

@@ -38,18 +38,19 @@ export function drawnLayers(book: Book, lang: Lang, variant: Variant): readonly 
   const carrier = powders
     .filter(({ material }) => material.kind === 'insoluble-powder')
     .reduce<(typeof powders)[number] | null>((most, one) => (most === null || one.sharePpm > most.sharePpm ? one : most), null);
-  const named = (material: Material, hatch: LayerHatch, shownPpm: number): DrawnLayer => ({
+  const layer = ({ name, code }: Pick<Material, 'name' | 'code'>, hatch: LayerHatch, shownPpm: number): DrawnLayer => ({
     hatch,
-    name: material.name[lang] ?? material.code,
+    name: name[lang] ?? code,
     thicknessIndex: Math.min(THICKEST, Math.max(1, Math.round(Math.sqrt(shownPpm / STEP_PPM)))),
   });
   return [
     CREAM,
     OIL,
-    ...powders.map((part) => named(part.material, powderHatch(part.material, part === carrier), part.sharePpm)),
+    ...powders.map((part) => layer(part.material, powderHatch(part.material, part === carrier), part.sharePpm)),
     ...variant.actives.map(({ activeId, levelPpm }) => {
-      const material = need(book.materials, need(book.actives, activeId).materialId);
-      return named(material, activeHatch(material), levelPpm);
+      // The active has a name of its own: that of the material as bought may tell its strength.
+      const active = need(book.actives, activeId);
+      return layer(active, activeHatch(need(book.materials, active.materialId)), levelPpm);
     }),
   ];
 }

@@ -77,7 +77,11 @@ describe('a mask for its customer', () => {
       ['humectant', 4],
       ['humectant', 4],
     ]);
-    expect(drawnLayers(book, 'en', variantFrom('chalk-down|lactic-acid@5000')).map((layer) => layer.hatch)).toContain('acid');
+    expect(drawnLayers(book, 'en', variantFrom('chalk-down|lactic-acid@5000')).at(-1)).toEqual({
+      hatch: 'acid',
+      name: 'Lactic acid',
+      thicknessIndex: 2,
+    });
     expect(JSON.stringify(layers)).not.toMatch(/ppm|000/i);
   });
 });
@@ -106,6 +110,11 @@ describe('reasons', () => {
     expect(clash?.names).toHaveLength(2);
     expect(reasonWords({ ...clash!, tag: null })).toBe(`${clash?.names[0]} and ${clash?.names[1]} do not go well together.`);
     expect(JSON.stringify(told(finding('allowance-exceeded', 'r2', { foundPpm: 50_001, maxPpm: 50_000 })))).not.toMatch(/\d/);
+  });
+
+  it('call an active by its own name, not by that of the material as bought', () => {
+    const [clash] = told(finding('pair-never', 'x', { firstMaterialId: 'lactic-acid-50', secondMaterialId: 'niacinamide' }));
+    expect(clash?.names).toEqual(['Lactic acid', 'Niacinamide']);
   });
 
   it('are marked as personal exactly where the check of the person speaks', () => {
