@@ -3,9 +3,12 @@ import { z } from 'zod';
 import type { Json } from '#lib/base/canonical-json.ts';
 import type { Finding, FindingCode } from '#lib/base/finding.ts';
 import { FINDING_CODES } from '#lib/base/finding.ts';
+import type { LabelContent } from '#lib/label/label-content.ts';
+import { LANGS, MARKET_IDS } from '#lib/rulebook/language.ts';
 import type { Plan } from '#lib/rulebook/variant.ts';
 import { massUg } from '#lib/units/mass.ts';
 import { sharePpm } from '#lib/units/share.ts';
+import { isLocalDay, localDay } from '#lib/units/time.ts';
 import type { RegrownLine } from '#lib/weighing/readings.ts';
 
 const ppm = z.int().min(0).max(1_000_000).transform(sharePpm);
@@ -65,3 +68,25 @@ export const fitnessShape = z.array(
   ]),
 );
 export type FitnessReading = z.output<typeof fitnessShape>[number];
+
+const text = z.string();
+
+/** A label as it was made for its jar: read back whole, or not at all. */
+export const labelContentShape: z.ZodType<LabelContent> = z.strictObject({
+  marketId: z.enum(MARKET_IDS),
+  lang: z.enum(LANGS),
+  productName: text,
+  variantNames: z.array(text),
+  netContent: z.strictObject({ gramsText: text, ouncesText: text.nullable() }),
+  ingredientsText: text,
+  cautions: z.array(z.strictObject({ cautionId: text, text })),
+  batchCode: text.nullable(),
+  durability: z.discriminatedUnion('kind', [
+    z.strictObject({ kind: z.literal('date'), day: text.refine(isLocalDay).transform(localDay), monthText: text }),
+    z.strictObject({ kind: z.literal('opening-period'), openedMonths: z.int().min(0) }),
+  ]),
+  responsiblePerson: z.strictObject({ name: text, address: text, contact: text }),
+  shop: z.strictObject({ name: text, address: text }),
+  directions: text,
+  code: z.strictObject({ bracketed: text, raw: text }).nullable(),
+});

@@ -18,7 +18,7 @@ import {
   uuid,
   whole,
 } from './columns.ts';
-import { findingsShape, fitnessShape, jsonShape } from './json-shapes.ts';
+import { findingsShape, fitnessShape, labelContentShape } from './json-shapes.ts';
 import { jar } from './schema-bench.ts';
 import { account, station, stationScale } from './schema-people.ts';
 
@@ -79,7 +79,7 @@ export const jarRelease = sqliteTable(
       .references(() => jar.batchCode),
     outcome: oneOf(RELEASE_OUTCOMES)().notNull(),
     findings: jsonOf(findingsShape)().notNull(),
-    label: jsonOf(jsonShape)().notNull(),
+    label: jsonOf(labelContentShape)().notNull(),
     useByDay: localDay().notNull(),
     materialCostMinor: moneyMinor(),
     byAccountId: uuid()

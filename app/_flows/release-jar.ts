@@ -3,7 +3,6 @@
 import type { Writing } from '#db/connection.ts';
 import { insertRelease } from '#db/releases.ts';
 import { freeReservations } from '#db/reservations.ts';
-import type { Json } from '#lib/base/canonical-json.ts';
 import type { Finding } from '#lib/base/finding.ts';
 import type { Result } from '#lib/base/result.ts';
 import { accept, refuse } from '#lib/base/result.ts';
@@ -57,7 +56,7 @@ function decided(tx: Writing, flow: Flow, bench: BenchOrder): BenchDecision {
     jarCode: view.jar.batchCode,
     outcome,
     findings,
-    label: label.value.content as unknown as Json,
+    label: label.value.content,
     useByDay: label.value.useByDay,
     materialCostMinor: jarCostMinor(growAskOf(bench)),
     byAccountId: staffOf(flow).accountId,

@@ -26,7 +26,7 @@ export function DeskFrame(
   return (
     <BenchFrame
       word={t('bench')}
-      place={view.benchName ?? view.shopName}
+      place={view.shopName}
       code={view.shortCode}
       skip={t('skip-work')}
       end={who}

@@ -12,7 +12,7 @@ import type { RuledRow } from '#app/_ui/controls/section-head.tsx';
 import { RuledList, SectionHead } from '#app/_ui/controls/section-head.tsx';
 import type { CoreLayer } from '#app/_ui/drawing/core-column.tsx';
 import { CoreColumn } from '#app/_ui/drawing/core-column.tsx';
-import { EmptyScene } from '#app/_ui/drawing/empty-scene.tsx';
+import { JarDrawing } from '#app/_ui/drawing/jar-drawing.tsx';
 import { BenchFrame } from '#app/_ui/frames/bench-frame.tsx';
 import { StateWord } from '#app/_ui/marks/state-mark.tsx';
 import type { BenchKey } from '#app/_ui/text/bench/en.ts';
@@ -50,7 +50,7 @@ export function QueueDesk({ initial, who }: { readonly initial: BenchQueue; read
   const others = queue.rows.filter((row) => row !== next);
   const of = (...stages: readonly Row['stage'][]): readonly Row[] => others.filter((row) => stages.includes(row.stage));
   return (
-    <BenchFrame word={t('bench')} place={queue.benchName ?? queue.shopName} skip={t('skip-queue')} end={<SignOut who={who} />}>
+    <BenchFrame word={t('bench')} place={queue.shopName} skip={t('skip-queue')} end={<SignOut who={who} />}>
       <div className={styles.queue}>
         <div className={styles.queueMain}>
           {note !== null && <Notice tone="care" role="alert" title={note} />}
@@ -125,11 +125,11 @@ function NextOrder(props: {
             {t('queue-go-on')}
           </ButtonLink>
         ) : (
-          <span className={styles.pair}>
-            <ButtonLink icon="printer" href={`/bench/print/card/${row.orderId}`} target="_blank">
+          <span className={styles.takes}>
+            <ButtonLink kind="quiet" size="small" icon="printer" href={`/bench/print/card/${row.orderId}`} target="_blank">
               {t('print-card')}
             </ButtonLink>
-            <Button kind="primary" iconEnd="arrow-end" onClick={() => void take()}>
+            <Button kind="primary" iconEnd="arrow-end" wide onClick={() => void take()}>
               {t('queue-take')}
             </Button>
           </span>
@@ -143,7 +143,7 @@ function Nothing(): ReactNode {
   const { t } = benchText();
   return (
     <section className={styles.nothing}>
-      <EmptyScene />
+      <JarDrawing width={190} height={210} />
       <h1 className="type-title">{t('queue-empty')}</h1>
       <p>{t('queue-empty-note')}</p>
     </section>

@@ -5,8 +5,8 @@ import type { Finding, House } from './house.ts';
 const vague = /^(src|utils?|helpers?|misc|common|shared|stuff)$/;
 const special = /^(proxy|middleware|instrumentation|instrumentation-client)\.(ts|tsx|js|mjs)$/;
 
-/** `word-word`, `_word`, `[param]`, `[...rest]`, `(group)`, and for files any number of `.word` endings. */
-const kebab = /^(_?[a-z0-9]+(-[a-z0-9]+)*|\[(\.\.\.)?[a-z]+(-[a-z]+)*\]|\([a-z-]+\))(\.[a-z0-9]+(-[a-z0-9]+)*)*$/;
+/** `word-word`, `_word`, `[param]`, `[...rest]` (these two are names in the code, so camelCase), `(group)`, and for files any number of `.word` endings. */
+const kebab = /^(_?[a-z0-9]+(-[a-z0-9]+)*|\[(\.\.\.)?[a-z]+([A-Z][a-z]+)*\]|\([a-z-]+\))(\.[a-z0-9]+(-[a-z0-9]+)*)*$/;
 
 export const badNames = (house: House): Finding[] =>
   [...house.files.keys()].flatMap((path) => {

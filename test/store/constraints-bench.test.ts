@@ -12,6 +12,7 @@ import { massUg } from '#lib/units/mass.ts';
 import { moneyMinor } from '#lib/units/money.ts';
 import { refuses } from '#test/support/refuses.ts';
 import {
+  aLabel,
   BENCH,
   bindJar,
   CHECKER,
@@ -227,7 +228,7 @@ describe('the bench', () => {
           jarCode,
           outcome: 'released',
           findings: [],
-          label: {},
+          label: aLabel(jarCode),
           useByDay: DAY,
           materialCostMinor: moneyMinor(1),
           byAccountId: MIXER,

@@ -204,7 +204,11 @@ describe('checks, releases and the day', () => {
     db.read((tx) => {
       expect(listStepsDone(tx, jarCode)).toMatchObject([{ stepId: 'paste' }]);
       expect(listBenchChecks(tx, jarCode)).toMatchObject([{ kind: 'look', hasPassed: true, phX100: null }]);
-      expect(findRelease(tx, jarCode)).toMatchObject({ outcome: 'released', useByDay: '2027-05-25', label: { ingredients: ['AQUA'] } });
+      expect(findRelease(tx, jarCode)).toMatchObject({
+        outcome: 'released',
+        useByDay: '2027-05-25',
+        label: { batchCode: jarCode, ingredientsText: 'AQUA' },
+      });
       expect(nextBatchNo(tx, DAY)).toBe(2);
       expect(nextBatchNo(tx, addDays(DAY, 1))).toBe(1);
     });

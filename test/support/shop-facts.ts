@@ -1,5 +1,6 @@
 // A small shop's facts, written through the real queries: people, a counter and a bench, one edition, two lots, an order and its jar.
 // Ids are UUIDv7 in form, numbered, so that a failing test names rows one can read.
+
 import { insertCard } from '#db/cards.ts';
 import type { Writing } from '#db/connection.ts';
 import { saveDraft } from '#db/drafts.ts';
@@ -16,6 +17,7 @@ import { insertRequest } from '#db/requests.ts';
 import { insertReservation } from '#db/reservations.ts';
 import { foundShop } from '#db/shop.ts';
 import { insertStation, insertStationScale } from '#db/stations.ts';
+import type { LabelContent } from '#lib/label/label-content.ts';
 import type { Plan } from '#lib/rulebook/variant.ts';
 import { variantKey } from '#lib/rulebook/variant.ts';
 import { massUg } from '#lib/units/mass.ts';
@@ -261,7 +263,7 @@ export function release(tx: Writing, jarCode: string, outcome: 'released' | 'hel
     jarCode,
     outcome,
     findings: [],
-    label: { ingredients: ['AQUA'] },
+    label: aLabel(jarCode),
     useByDay: localDay('2027-05-25'),
     materialCostMinor: moneyMinor(310),
     byAccountId: MIXER,
@@ -281,3 +283,19 @@ export function makeJar(tx: Writing, no: number, editionHash: string, outcome: '
   release(tx, placed.jarCode, outcome);
   return placed;
 }
+
+export const aLabel = (batchCode: string): LabelContent => ({
+  marketId: 'EU',
+  lang: 'en',
+  productName: 'Clay mask',
+  variantNames: ['Pale'],
+  netContent: { gramsText: '50', ouncesText: null },
+  ingredientsText: 'AQUA',
+  cautions: [],
+  batchCode,
+  durability: { kind: 'opening-period', openedMonths: 6 },
+  responsiblePerson: { name: 'Maker', address: 'Lane 1', contact: 'care@maker.example' },
+  shop: { name: 'Shop', address: 'Lane 2' },
+  directions: 'Rinse off.',
+  code: null,
+});
