@@ -32,7 +32,7 @@ export function showSales(flow: Flow): Sales {
     const book = editionInForce(tx, flow)?.book ?? null;
     const combinations = combinationsSold(listSoldCombinations(tx, { fromWeek: isoWeek(fromDay), toWeek: isoWeek(toDay) }));
     const isKnown = ({ shadeId, actives }: Variant): boolean =>
-      book !== null && book.shades.has(shadeId) && actives.every((one) => book.actives.has(one.activeId));
+      (book?.shades.has(shadeId) ?? false) && actives.every((one) => book?.actives.has(one.activeId));
     const named = combinations.map((combination) => {
       const variant = variantOf(combination.variantKey);
       return { ...combination, name: book && isKnown(variant) ? maskName(book, 'en', variant) : combination.variantKey };

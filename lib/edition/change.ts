@@ -75,17 +75,22 @@ function setLevel(
   return accept({ ...draft, actives: draft.actives.map((one) => (one.id === activeId ? { ...one, levels } : one)) });
 }
 
-/** A pair has one judgement of its own: the new one takes the old one's place. */
+/** A pair has one judgement of its own: the new one takes the old one's place and name, so that a diff shows what changed in it. */
 function judgedPairs(draft: Rulebook, judgement: PairJudgement): readonly PairJudgement[] {
   const key = pairKey(judgement.firstMaterialId, judgement.secondMaterialId);
   const at = draft.pairJudgements.findIndex((old) => pairKey(old.firstMaterialId, old.secondMaterialId) === key);
-  return at < 0 ? [...draft.pairJudgements, judgement] : draft.pairJudgements.with(at, judgement);
+  return replaced(draft.pairJudgements, at, judgement);
 }
 
 function judgedClasses(draft: Rulebook, judgement: ClassJudgement): readonly ClassJudgement[] {
   const key = pairKey(judgement.firstClass, judgement.secondClass);
   const at = draft.classJudgements.findIndex((old) => pairKey(old.firstClass, old.secondClass) === key);
-  return at < 0 ? [...draft.classJudgements, judgement] : draft.classJudgements.with(at, judgement);
+  return replaced(draft.classJudgements, at, judgement);
+}
+
+function replaced<T extends { readonly id: string }>(rows: readonly T[], at: number, row: T): readonly T[] {
+  const old = rows[at];
+  return old ? rows.with(at, { ...row, id: old.id }) : [...rows, row];
 }
 
 function setCautionText(

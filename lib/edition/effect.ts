@@ -64,7 +64,7 @@ const fieldOf = (row: unknown, key: string): unknown =>
 const removalNarrows = (line: Line): Effect => (line.kind === 'removed' ? 'narrows' : 'widens');
 
 /** A level that goes off sale. */
-const isClosing = ({ field, was, is }: Line): boolean => field !== null && field.endsWith('.permitted') && was === true && is === false;
+const isClosing = ({ field, was, is }: Line): boolean => (field?.endsWith('.permitted') ?? false) && was === true && is === false;
 
 const scopeEffect = (line: Line): Effect =>
   rowEffect(line, {

@@ -34,9 +34,9 @@ describe('one change of the draft', () => {
     expect(changed(level).actives[0]?.levels[1]).toMatchObject({ levelPpm: 20_000, permitted: false, priceMinor: 250 });
     expect(draft.actives[0]?.levels[1]?.permitted).toBe(true);
   });
-  it('puts a new judgement of a pair in the place of the old one, whichever way round it is named', () => {
+  it('puts a new judgement of a pair in the place and under the name of the old one, whichever way round it is named', () => {
     const judgement = { id: 'again', firstMaterialId: 'illite', secondMaterialId: 'lactic-acid-50', verdict: 'never', ...grounds } as const;
-    expect(changed({ kind: 'judge-pair', judgement }).pairJudgements.map((one) => one.id)).toEqual(['again']);
+    expect(changed({ kind: 'judge-pair', judgement }).pairJudgements).toEqual([{ ...judgement, id: 'lactic-illite' }]);
   });
   it('adds a judgement where there was none', () => {
     const judgement = { id: 'new', firstMaterialId: 'illite', secondMaterialId: 'panthenol', verdict: 'never', ...grounds } as const;

@@ -48,7 +48,7 @@ export default async function EditionsPage(): Promise<ReactNode> {
                 className={styles.hash}
                 href={`/api/office/export?hash=${head.hash}`}
                 download=""
-                aria-label={`${t('edition-download')}, ${head.editionNo}`}
+                aria-label={`${head.hash.slice(0, 16)}: ${t('edition-download')}, ${head.editionNo}`}
               >
                 <bdi dir="ltr" className="type-mono">
                   {head.hash.slice(0, 16)}

@@ -78,7 +78,7 @@ function materialRow(book: Book, material: Material, { t, number }: OfficeText):
       <bdi key="inci" dir="ltr">
         {inci}
       </bdi>,
-      material.kind,
+      material.kind.replace('-', ' '),
       material.classes.join(', '),
       material.tags.length > 0 ? material.tags.join(', ') : t('none'),
       windowText(material.phFresh, material.phShelf, number) ?? t('none'),

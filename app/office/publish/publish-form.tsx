@@ -15,6 +15,7 @@ import { localDay } from '#lib/units/time.ts';
 import styles from '../office.module.css';
 import type { OfficeText } from '../office-text.ts';
 import { officeText } from '../office-text.ts';
+import { placeInWords, valueInWords } from './change-words.ts';
 
 type Outcome = { readonly tone: 'ok' | 'stop'; readonly title: string; readonly more: readonly string[] } | null;
 
@@ -115,25 +116,26 @@ export function PublishForm(props: {
   );
 }
 
-function diffRow(line: DiffLine, { t }: OfficeText, isLooked: boolean, toggle: (key: string) => void): TableRow {
+function diffRow(line: DiffLine, text: OfficeText, isLooked: boolean, toggle: (key: string) => void): TableRow {
+  const { t } = text;
   return {
     id: line.key,
     look: line.effect === 'widens' ? 'care' : 'plain',
     cells: [
-      line.key.replaceAll('/', ' / '),
+      placeInWords(line.key),
       t(`effect-${line.effect}`),
       line.before === null ? (
         t(line.kind === 'added' ? 'diff-added' : 'none')
       ) : (
         <del key="before" className={styles.was}>
-          {shortened(line.before)}
+          {valueInWords(line.field, line.before, text)}
         </del>
       ),
       line.after === null ? (
         t(line.kind === 'removed' ? 'diff-removed' : 'none')
       ) : (
         <ins key="after" className={styles.now}>
-          {shortened(line.after)}
+          {valueInWords(line.field, line.after, text)}
         </ins>
       ),
       line.effect === 'widens' ? (
@@ -147,9 +149,6 @@ function diffRow(line: DiffLine, { t }: OfficeText, isLooked: boolean, toggle: (
     ],
   };
 }
-
-const LONGEST = 160;
-const shortened = (value: string): string => (value.length > LONGEST ? `${value.slice(0, LONGEST)}…` : value);
 
 type Refusal = Extract<PublishOutput, { ok: false }>['refusal'];
 
