@@ -8,7 +8,7 @@ import { DataMatrix } from './data-matrix.tsx';
 import styles from './jar-label.module.css';
 import { printText } from './print-text.ts';
 
-const STRATA = { width: 88, height: 40 } as const;
+const STRATA = { width: 72, height: 36 } as const;
 
 export function JarLabel({ label }: { readonly label: LabelView }): ReactNode {
   const { content, copyNo, layers } = label;
@@ -28,15 +28,8 @@ export function JarLabel({ label }: { readonly label: LabelView }): ReactNode {
           width={STRATA.width}
           height={STRATA.height}
         />
-        <p className={styles.net}>{netText(content)}</p>
-      </div>
-      <div className={styles.rest} data-fit="">
-        <p>{content.directions}</p>
-        <p className={styles.cautions}>{content.cautions.map((caution) => caution.text).join(' ')}</p>
-        <p>
-          <strong>{t('label-ingredients')}</strong> {content.ingredientsText}
-        </p>
         <div className={styles.foot}>
+          <p className={styles.net}>{netText(content)}</p>
           {content.code && (
             <DataMatrix
               kind="gs1datamatrix"
@@ -45,17 +38,23 @@ export function JarLabel({ label }: { readonly label: LabelView }): ReactNode {
               className={styles.matrix}
             />
           )}
-          <p>
-            <bdi dir="ltr" className={styles.batch}>
-              {content.batchCode}
-            </bdi>
-            {copyNo > 1 && <span className={styles.copy}> {t('label-copy', { no: copyNo })}</span>}
-            <br />
-            {durabilityText(content)}
-            <br />
-            {content.responsiblePerson.name}, {content.responsiblePerson.address}
-          </p>
         </div>
+      </div>
+      <div className={styles.rest} data-fit="">
+        <p>{content.directions}</p>
+        <p className={styles.cautions}>{content.cautions.map((caution) => caution.text).join(' ')}</p>
+        <p>
+          <strong>{t('label-ingredients')}</strong> {content.ingredientsText}
+        </p>
+        <p className={styles.last}>
+          <bdi dir="ltr" className={styles.batch}>
+            {content.batchCode}
+          </bdi>{' '}
+          {durabilityText(content)}
+          {copyNo > 1 && <span className={styles.copy}> {t('label-copy', { no: copyNo })}</span>}
+          <br />
+          {content.responsiblePerson.name}, {content.responsiblePerson.address}
+        </p>
       </div>
     </article>
   );

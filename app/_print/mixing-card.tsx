@@ -47,7 +47,7 @@ export function MixingCard({ card }: { readonly card: PrintCard }): ReactNode {
       <footer className={styles.foot}>
         <p className={styles.sign}>{t('card-made-by')}</p>
         <p className={styles.sign}>{t('card-checked-by')}</p>
-        <p>
+        <p className={styles.legend}>
           <span className={styles.square} /> {t('card-second')}
         </p>
         <p className={styles.end}>{t('card-page')}</p>
@@ -61,6 +61,8 @@ function factsText(card: PrintCard, { t, day, time }: PrintText): string {
   return t('card-facts', { base: card.baseCode, edition: card.editionNo, issue: card.issueNo, ...printed });
 }
 
+const COLUMNS = ['colNo', 'colName', 'colWeight', 'colRange', 'colLot', 'colTick'] as const;
+
 function Lines(props: {
   readonly head: string;
   readonly lines: readonly PrintLine[];
@@ -70,19 +72,28 @@ function Lines(props: {
   const { t } = printText();
   return (
     <table className={styles.lines}>
+      <colgroup>
+        {COLUMNS.map((column) => (
+          <col key={column} className={styles[column]} />
+        ))}
+      </colgroup>
       <thead>
         <tr>
-          <th scope="col" colSpan={2}>
+          <th scope="col" colSpan={props.heads ? 2 : COLUMNS.length}>
             {props.head}
           </th>
-          <th scope="col" className={styles.weightHead}>
-            {props.heads ? t('card-weigh') : <span className="for-readers">{t('card-weigh')}</span>}
-          </th>
-          <th scope="col">{props.heads ? t('card-range') : <span className="for-readers">{t('card-range')}</span>}</th>
-          <th scope="col">{props.heads ? t('card-lot') : <span className="for-readers">{t('card-lot')}</span>}</th>
-          <th scope="col">
-            <span className="for-readers">{t('card-done')}</span>
-          </th>
+          {props.heads && (
+            <>
+              <th scope="col" className={styles.weightHead}>
+                {t('card-weigh')}
+              </th>
+              <th scope="col">{t('card-range')}</th>
+              <th scope="col">{t('card-lot')}</th>
+              <th scope="col">
+                <span className="for-readers">{t('card-done')}</span>
+              </th>
+            </>
+          )}
         </tr>
       </thead>
       <tbody>
@@ -142,17 +153,17 @@ function Line({ line }: { readonly line: PrintLine }): ReactNode {
   );
 }
 
+const phText = (phX100: number): string => (phX100 / 100).toFixed(2);
+
 function Checks({ card, text }: { readonly card: PrintCard; readonly text: PrintText }): ReactNode {
-  const { t, target, number } = text;
+  const { t, target } = text;
   return (
     <div className={styles.checks}>
       <p>
-        <span className={styles.box} />{' '}
-        <strong>
-          {card.ph ? t('card-ph', { min: number(card.ph.minPhX100 / 100), max: number(card.ph.maxPhX100 / 100) }) : t('card-no-ph')}
-        </strong>
+        {card.ph && <span className={styles.box} />}{' '}
+        <strong>{card.ph ? t('card-ph', { min: phText(card.ph.minPhX100), max: phText(card.ph.maxPhX100) }) : t('card-no-ph')}</strong>
         <br />
-        {card.ph ? t('card-read') : ''}
+        {card.ph && t('card-read')}
       </p>
       <p>
         <span className={styles.box} /> <strong>{t('card-net', { net: target(card.netUg) })}</strong>

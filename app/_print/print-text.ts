@@ -12,6 +12,7 @@ const text: PrintText = createText('en', { en });
 export const printText = (): PrintText => text;
 
 export function printName(name: LineName): string {
-  if (name.kind === 'stock') return name.lookAlikeName ?? name.name;
+  // A number and its percent sign stay on one line.
+  if (name.kind === 'stock') return (name.lookAlikeName ?? name.name).replaceAll(' %', '\u00a0%');
   return name.kind === 'cream' ? text.t('line-cream', { code: name.baseCode }) : text.t('line-oil');
 }

@@ -16,14 +16,17 @@ export const benchText = (): BenchText => text;
 
 /** As the bench writes it, with raised letters where two stocks look alike. */
 export function shownName(line: BenchLineName): string {
-  return line.kind === 'stock' ? (line.lookAlikeName ?? line.name) : spokenName(line);
+  return line.kind === 'stock' ? joined(line.lookAlikeName ?? line.name) : spokenName(line);
 }
+
+/** A number and its percent sign stay on one line. */
+const joined = (name: string): string => name.replaceAll(' %', '\u00a0%');
 
 /** As it is said. */
 export function spokenName(line: BenchLineName): string {
   switch (line.kind) {
     case 'stock':
-      return line.name;
+      return joined(line.name);
     case 'cream':
       return text.t('line-cream', { code: line.baseCode });
     case 'wetting-oil':
@@ -32,3 +35,6 @@ export function spokenName(line: BenchLineName): string {
       return assertNever(line);
   }
 }
+
+/** A pH with both decimals, as the meter shows it. */
+export const phDigits = (phX100: number): string => (phX100 / 100).toFixed(2).replace('.', text.decimalSign);

@@ -95,12 +95,9 @@ export function EyeStep(props: Of<'draw-down' | 'inspect'>): ReactNode {
     <DeskFrame
       {...props}
       actions={
-        <span className={styles.pair}>
-          <Button onClick={() => send(false)}>{t('check-fail')}</Button>
-          <Button kind="primary" onClick={() => send(true)}>
-            {t('check-pass')}
-          </Button>
-        </span>
+        <Button kind="primary" onClick={() => send(true)}>
+          {t('check-pass')}
+        </Button>
       }
     >
       <StepBody title={t(`${kind}-title`)} note={doing.kind === 'inspect' ? t('look-note', { colour: doing.colour }) : t('draw-down-note')}>
@@ -110,6 +107,11 @@ export function EyeStep(props: Of<'draw-down' | 'inspect'>): ReactNode {
             <Swatch wet={[doing.wetHex]} dry={[doing.dryHex]} wetWord={t('wet')} dryWord={t('dry')} size="large" />
           </div>
         )}
+        <span>
+          <Button size="small" onClick={() => send(false)}>
+            {t('check-fail')}
+          </Button>
+        </span>
       </StepBody>
     </DeskFrame>
   );

@@ -1,6 +1,7 @@
 'use client';
 // The frame around every step of a jar: rail, header, what went wrong, and the row of actions with the one to do now at its end.
 import type { ReactNode } from 'react';
+import { useEffect } from 'react';
 import { Button } from '#app/_ui/controls/button.tsx';
 import { Notice } from '#app/_ui/controls/notice.tsx';
 import { BenchFrame } from '#app/_ui/frames/bench-frame.tsx';
@@ -23,6 +24,10 @@ export function DeskFrame(
   const { desk, who, onPause, onWrong, actions, children, bare } = props;
   const { t } = benchText();
   const { view, note } = desk;
+  const at = view.steps.findIndex((step) => step.state === 'current');
+  useEffect(() => {
+    if (at >= 0) document.querySelector('[aria-current="step"]')?.scrollIntoView({ block: 'nearest' });
+  }, [at]);
   return (
     <BenchFrame
       word={t('bench')}
@@ -40,7 +45,9 @@ export function DeskFrame(
       }
     >
       <div className={styles.work}>
-        <div role="alert">{note !== null && <Notice tone="stop" title={note} />}</div>
+        <div role="alert" className={styles.alert}>
+          {note !== null && <Notice tone="stop" title={note} />}
+        </div>
         {children}
       </div>
     </BenchFrame>

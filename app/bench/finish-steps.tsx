@@ -11,7 +11,7 @@ import type { BenchDoing } from '#lib/contracts/bench-view.ts';
 import { massUg } from '#lib/units/mass.ts';
 import { localDay } from '#lib/units/time.ts';
 import styles from './bench.module.css';
-import { benchText } from './bench-text.ts';
+import { benchText, phDigits } from './bench-text.ts';
 import type { StepProps } from './desk-frame.tsx';
 import { DeskFrame, StepBody } from './desk-frame.tsx';
 import { findingWords } from './finding-words.ts';
@@ -86,7 +86,7 @@ function CodeForm(props: {
 
 export function ReleaseStep(props: Of<'release'>): ReactNode {
   const { desk, doing } = props;
-  const { t, reading, number } = benchText();
+  const { t, reading } = benchText();
   const { view } = desk;
   return (
     <DeskFrame
@@ -101,7 +101,7 @@ export function ReleaseStep(props: Of<'release'>): ReactNode {
         <TitleBlock
           cells={[
             { label: t('release-net'), value: reading(massUg(doing.netUg), massUg(10_000)) },
-            { label: t('release-ph'), value: doing.phX100 === null ? t('release-ph-none') : number(doing.phX100 / 100) },
+            { label: t('release-ph'), value: doing.phX100 === null ? t('release-ph-none') : phDigits(doing.phX100) },
             { label: t('release-edition'), value: String(view.editionNo) },
           ]}
         />
@@ -143,10 +143,15 @@ export function ReadyStep(props: Of<'ready'>): ReactNode {
         </>
       }
     >
-      <StepBody
-        title={t('ready-title')}
-        note={`${view.name}. ${t('ready-use-by', { day: day(localDay(doing.useByDay)) })}. ${t('ready-printed', { count: doing.labelPrintsCount })}.`}
-      >
+      <StepBody title={t('ready-title')}>
+        <TitleBlock
+          cells={[
+            { label: t('ready-order'), value: view.shortCode, code: true },
+            { label: t('ready-mask'), value: view.name },
+            { label: t('ready-until'), value: day(localDay(doing.useByDay)) },
+            { label: t('ready-label'), value: t('ready-printed', { count: doing.labelPrintsCount }) },
+          ]}
+        />
         {isPrinted && (
           <CodeForm
             id="collect"
@@ -177,7 +182,7 @@ export function HeldStep(props: Of<'jar-held'>): ReactNode {
 
 export function EndedStep(props: Of<'ended' | 'held'>): ReactNode {
   const { t } = benchText();
-  const { stage, remadeAsOrderId } = props.desk.view;
+  const { stage, remadeAsOrderId, shortCode, name } = props.desk.view;
   const title = props.doing.kind === 'held' ? t('held-title') : t(stage === 'collected' ? 'collected-title' : 'ended-title');
   return (
     <DeskFrame
@@ -196,7 +201,11 @@ export function EndedStep(props: Of<'ended' | 'held'>): ReactNode {
     >
       <StepBody
         title={title}
-        note={props.doing.kind === 'held' ? t('held-note') : remadeAsOrderId !== null ? t('remade-note') : undefined}
+        note={
+          props.doing.kind === 'held'
+            ? t('held-note')
+            : t(remadeAsOrderId !== null ? 'remade-note' : 'ended-note', { code: shortCode, name })
+        }
       />
     </DeskFrame>
   );

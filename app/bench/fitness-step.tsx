@@ -21,6 +21,7 @@ import { refusalWords } from './refusal-words.ts';
 type Fitness = Extract<BenchDoing, { kind: 'fitness' }>;
 type Mistakes = Readonly<Record<string, string>>;
 
+/** The scale first; the meter when it is fit. */
 export function FitnessForms({
   doing,
   onChecked,
@@ -33,7 +34,7 @@ export function FitnessForms({
       {doing.scales.map((scale) => (
         <ScaleForm key={scale.id} scale={scale} onChecked={onChecked} />
       ))}
-      {doing.meter && <MeterForm meter={doing.meter} onChecked={onChecked} />}
+      {doing.meter && doing.scales.every((scale) => scale.isFit) && <MeterForm meter={doing.meter} onChecked={onChecked} />}
     </div>
   );
 }

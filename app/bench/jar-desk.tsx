@@ -1,20 +1,18 @@
 'use client';
 // One jar at the bench. The server says where it stands; this page only shows the step and sends what was done.
-import type { FormEvent, ReactNode } from 'react';
+import type { ReactNode } from 'react';
 import { useEffect, useRef, useState } from 'react';
 import { claim } from '#app/_client/bench-acts.ts';
 import { Button, ButtonLink } from '#app/_ui/controls/button.tsx';
-import { TextField } from '#app/_ui/controls/field.tsx';
-import { Notice } from '#app/_ui/controls/notice.tsx';
 import { assertNever } from '#lib/base/invariant.ts';
 import type { BenchView } from '#lib/contracts/bench-view.ts';
-import styles from './bench.module.css';
 import { benchText } from './bench-text.ts';
 import { EyeStep, HandStep, TemperatureStep } from './check-steps.tsx';
 import type { StepProps } from './desk-frame.tsx';
 import { DeskFrame, StepBody } from './desk-frame.tsx';
 import { EndedStep, FillStep, HeldStep, ReadyStep, ReleaseStep } from './finish-steps.tsx';
 import { FitnessForms } from './fitness-step.tsx';
+import { NotMine, PausedPage, ResumePage, Stopped } from './jar-gates.tsx';
 import { MendStep } from './mend-step.tsx';
 import { PhStep } from './ph-step.tsx';
 import { BindStep, ConfirmStep, MarkPage } from './prepare-steps.tsx';
@@ -23,8 +21,6 @@ import { WeighStep } from './weigh-step.tsx';
 import { WrongDialog } from './wrong-dialog.tsx';
 
 const LOOK_EVERY_MS = 4_000;
-/** Signs at the end of a jar's code that are enough to tell it from the others of a day. */
-const TAIL_LENGTH = 5;
 
 export function JarDesk({ initial, who }: { readonly initial: BenchView; readonly who: string }): ReactNode {
   const desk = useDesk(initial);
@@ -61,7 +57,11 @@ export function JarDesk({ initial, who }: { readonly initial: BenchView; readonl
   return (
     <>
       <Step {...props} />
-      {isWrongOpen && view.stage !== 'discarded' && <WrongDialog desk={desk} onClose={() => setWrongOpen(false)} />}
+      {isWrongOpen && view.stage !== 'discarded' && (
+        <div data-face="bench">
+          <WrongDialog desk={desk} onClose={() => setWrongOpen(false)} />
+        </div>
+      )}
     </>
   );
 }
@@ -161,87 +161,6 @@ function ClaimStep(props: StepProps): ReactNode {
       }
     >
       <StepBody title={t('claim-title', { code: view.shortCode, name: view.name })} note={t('grams', { mass: target(view.netUg) })} />
-    </DeskFrame>
-  );
-}
-
-function Stopped(props: StepProps): ReactNode {
-  const { t } = benchText();
-  return (
-    <DeskFrame {...props} actions={<ButtonLink href="/bench">{t('to-queue')}</ButtonLink>}>
-      <h1 className="type-title">{t('stopped-title')}</h1>
-      <Notice tone="stop" role="alert" title={t('stopped-note', { reasons: props.desk.view.stops.join('; ') })} />
-    </DeskFrame>
-  );
-}
-
-function NotMine(props: StepProps): ReactNode {
-  const { t } = benchText();
-  return (
-    <DeskFrame {...props} bare actions={<ButtonLink href="/bench">{t('to-queue')}</ButtonLink>}>
-      <StepBody title={t('not-mine-title', { who: props.desk.view.by ?? '' })} note={t('not-mine-note')} />
-    </DeskFrame>
-  );
-}
-
-/** Nothing of the recipe stays on the screen. */
-function PausedPage(props: StepProps & { readonly onGoOn: () => void }): ReactNode {
-  const { t } = benchText();
-  return (
-    <DeskFrame
-      {...props}
-      bare
-      actions={
-        <Button kind="primary" onClick={props.onGoOn}>
-          {t('go-on')}
-        </Button>
-      }
-    >
-      <StepBody title={t('paused-title', { code: props.desk.view.shortCode })} note={t('paused-note')} />
-    </DeskFrame>
-  );
-}
-
-/** Two jars of the same colour look alike; the code does not. */
-function ResumePage(props: StepProps & { readonly jarCode: string; readonly onRight: () => void }): ReactNode {
-  const { jarCode, onRight } = props;
-  const { t } = benchText();
-  const [isOther, setOther] = useState(false);
-  const submit = (event: FormEvent<HTMLFormElement>): void => {
-    event.preventDefault();
-    const typed = String(new FormData(event.currentTarget).get('jar')).replace(/[\s-]/g, '').toUpperCase();
-    const isRight = typed.length >= TAIL_LENGTH && jarCode.endsWith(typed);
-    setOther(!isRight);
-    if (isRight) onRight();
-  };
-  return (
-    <DeskFrame
-      {...props}
-      bare
-      actions={
-        <>
-          <ButtonLink href="/bench">{t('to-queue')}</ButtonLink>
-          <Button kind="primary" type="submit" form="resume">
-            {t('go-on')}
-          </Button>
-        </>
-      }
-    >
-      <StepBody title={t('resume-title')} note={t('resume-note')}>
-        <form id="resume" className={styles.narrow} onSubmit={submit} noValidate>
-          <TextField
-            id="jar"
-            name="jar"
-            label={t('resume-field')}
-            error={isOther ? t('resume-other', { tail: jarCode.slice(-TAIL_LENGTH) }) : undefined}
-            icon="scan"
-            autoComplete="off"
-            autoCapitalize="characters"
-            spellCheck={false}
-            dir="ltr"
-          />
-        </form>
-      </StepBody>
     </DeskFrame>
   );
 }

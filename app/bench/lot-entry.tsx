@@ -1,31 +1,38 @@
 'use client';
-// Before anything is poured: the code of the lot in hand, scanned or typed, checked by the shop.
+// Before anything is poured: the code of the lot in hand, scanned or typed, checked by the shop. A wrong one stands beside the right one.
 import type { FormEvent, ReactNode } from 'react';
 import { useState } from 'react';
 import { lookAtLot } from '#app/_client/bench-looks.ts';
 import { Button } from '#app/_ui/controls/button.tsx';
 import { TextField } from '#app/_ui/controls/field.tsx';
+import { LotChip } from '#app/_ui/weighing/lot-chip.tsx';
+import type { BenchRefusalBody } from '#lib/contracts/bench-refusal.ts';
 import styles from './bench.module.css';
 import { benchText } from './bench-text.ts';
 import { refusalWords } from './refusal-words.ts';
 
-export function LotEntry(props: {
+type LotRefusal = Extract<BenchRefusalBody, { kind: 'lot' }>;
+
+export interface LotEntryProps {
   readonly orderId: string;
+  /** Null where any released lot of the stock will do. */
   readonly expected: string | null;
+  readonly cautions: readonly string[];
   readonly onRight: (lotCode: string) => void;
-}): ReactNode {
-  const { orderId, expected, onRight } = props;
+}
+
+export function LotEntry({ orderId, expected, cautions, onRight }: LotEntryProps): ReactNode {
   const { t } = benchText();
   const [mistake, setMistake] = useState<string | null>(null);
+  const [wrong, setWrong] = useState<LotRefusal | null>(null);
+  const asked = expected === null ? t('lot-note-any') : t('lot-note', { code: expected });
   const submit = async (event: FormEvent<HTMLFormElement>): Promise<void> => {
     event.preventDefault();
     const lotCode = String(new FormData(event.currentTarget).get('lot')).trim();
-    if (lotCode === '') return setMistake(expected === null ? t('lot-note-any') : t('lot-note', { code: expected }));
-    const reply = await lookAtLot(orderId, lotCode);
-    if (reply.kind === 'unreachable') return setMistake(t('unreachable'));
-    if (reply.kind === 'problem') return setMistake(t('problem', { title: reply.problem.title, detail: reply.problem.detail }));
-    if (!reply.body.ok) return setMistake(refusalWords(reply.body.refusal));
-    onRight(lotCode.toUpperCase());
+    const found = await checkedLot(orderId, lotCode);
+    setMistake(lotCode === '' ? asked : found.mistake);
+    setWrong(found.wrong);
+    if (lotCode !== '' && found.mistake === null) onRight(lotCode.toUpperCase());
   };
   return (
     <form className={styles.lot} onSubmit={(event) => void submit(event)} noValidate>
@@ -33,7 +40,7 @@ export function LotEntry(props: {
         id="lot"
         name="lot"
         label={t('lot-title')}
-        hint={expected === null ? t('lot-note-any') : t('lot-note', { code: expected })}
+        hint={asked}
         error={mistake ?? undefined}
         icon="scan"
         autoFocus
@@ -45,6 +52,29 @@ export function LotEntry(props: {
       <Button kind="primary" type="submit">
         {t('lot-check')}
       </Button>
+      {wrong && (
+        <div className={styles.beside}>
+          <LotChip tone="plain" before={t('lot-asked')} code={wrong.expectedCode ?? t('lot-any-short')} />
+          <LotChip tone="stop" before={t('lot-shown')} code={wrong.shownCode} />
+        </div>
+      )}
+      {!wrong && cautions.length > 0 && <p className={styles.beside}>{cautions.join(' ')}</p>}
     </form>
   );
+}
+
+interface Checked {
+  readonly mistake: string | null;
+  readonly wrong: LotRefusal | null;
+}
+
+async function checkedLot(orderId: string, lotCode: string): Promise<Checked> {
+  const { t } = benchText();
+  if (lotCode === '') return { mistake: null, wrong: null };
+  const reply = await lookAtLot(orderId, lotCode);
+  if (reply.kind === 'unreachable') return { mistake: t('unreachable'), wrong: null };
+  if (reply.kind === 'problem') return { mistake: t('problem', { title: reply.problem.title, detail: reply.problem.detail }), wrong: null };
+  if (reply.body.ok) return { mistake: null, wrong: null };
+  const { refusal } = reply.body;
+  return { mistake: refusalWords(refusal), wrong: refusal.kind === 'lot' ? refusal : null };
 }

@@ -30,20 +30,21 @@ export function MendStep(props: StepProps & { readonly doing: Mending }): ReactN
   const { orderId, lastReading } = desk.view;
   const back = (): void => void desk.act((requestKey) => takeBack({ requestKey, orderId, reason: t('reason-typed-wrong') }));
   return (
-    <DeskFrame
-      {...props}
-      bare
-      actions={
-        lastReading ? <Button onClick={back}>{t('mend-typed-wrong')}</Button> : <Button onClick={props.onPause}>{t('stop-jar')}</Button>
-      }
-    >
-      <h1 className={styles.titled}>
-        <JudgementMark kind="never" size="0.8em" />
-        <span className="type-title">
+    <DeskFrame {...props} bare actions={null}>
+      <div className={styles.titled}>
+        <JudgementMark kind="never" size="2.6em" />
+        <h1 className="type-title">
           {t('mend-title', { mass: reading(massUg(doing.weighedUg), stepUg), most: reading(massUg(doing.hiUg), stepUg) })}
-        </span>
-      </h1>
-      <p>{t(doing.container === 'boat' ? 'mend-boat-note' : 'mend-vessel-note')}</p>
+        </h1>
+      </div>
+      <div className={styles.titled}>
+        <p>{t(doing.container === 'boat' ? 'mend-boat-note' : 'mend-vessel-note')}</p>
+        {lastReading && (
+          <Button kind="quiet" size="small" icon="undo" onClick={back}>
+            {t('mend-typed-wrong')}
+          </Button>
+        )}
+      </div>
       <div className={styles.ways}>
         {doing.outUg === null ? <GrowWay {...props} /> : <OutWay {...props} outUg={massUg(doing.outUg)} />}
         <DiscardWay {...props} />

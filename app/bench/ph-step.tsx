@@ -10,7 +10,7 @@ import type { BenchDoing } from '#lib/contracts/bench-view.ts';
 import type { MassUg } from '#lib/units/mass.ts';
 import { massUg } from '#lib/units/mass.ts';
 import styles from './bench.module.css';
-import { benchText, spokenName } from './bench-text.ts';
+import { benchText, phDigits, spokenName } from './bench-text.ts';
 import type { StepProps } from './desk-frame.tsx';
 import { DeskFrame, StepBody } from './desk-frame.tsx';
 import { HoldDialog } from './hold-dialog.tsx';
@@ -22,11 +22,11 @@ type PhDoing = Extract<BenchDoing, { kind: 'ph' }>;
 
 export function PhStep(props: StepProps & { readonly doing: PhDoing }): ReactNode {
   const { desk, doing } = props;
-  const { t, number } = benchText();
+  const { t, target } = benchText();
   const [text, setText] = useState('');
   const [hasMistake, setMistake] = useState(false);
   const [way, setWay] = useState<'measure' | 'hold' | 'correct'>('measure');
-  const range = { min: number(doing.minPhX100 / 100), max: number(doing.maxPhX100 / 100) };
+  const range = { min: phDigits(doing.minPhX100), max: phDigits(doing.maxPhX100) };
   const submit = async (event: FormEvent): Promise<void> => {
     event.preventDefault();
     const phX100 = hundredthsOf(text);
@@ -47,12 +47,16 @@ export function PhStep(props: StepProps & { readonly doing: PhDoing }): ReactNod
     >
       <StepBody title={t('ph-title')} note={`${t('ph-note', range)} ${doing.method}.`}>
         {doing.lastPhX100 !== null && (
-          <Notice tone="care" role="alert" title={t('ph-out-title', { ph: number(doing.lastPhX100 / 100), ...range })}>
-            <p>{t('ph-out-note')}</p>
+          <Notice tone="care" role="alert" title={t('ph-out-title', { ph: phDigits(doing.lastPhX100), ...range })}>
+            <p>
+              {t('ph-out-note')}{' '}
+              {doing.correction &&
+                t('ph-out-correct', { name: spokenName(doing.correction.line), most: target(massUg(doing.correction.mostUg)) })}
+            </p>
             <span className={styles.pair}>
               {doing.correction && (
                 <Button size="small" onClick={() => setWay('correct')}>
-                  {t('ph-correct', { name: spokenName(doing.correction.line), most: benchText().target(massUg(doing.correction.mostUg)) })}
+                  {t('ph-correct')}
                 </Button>
               )}
               <Button size="small" onClick={() => setWay('hold')}>
@@ -110,16 +114,17 @@ function Correcting(
   return (
     <DeskFrame
       {...props}
+      bare
       actions={
-        <span className={styles.pair}>
+        <>
           {back}
           <Button kind="primary" notReady={!isNamed} onClick={isNamed ? () => setTyping(true) : undefined}>
-            {t(isNamed ? 'type-weight' : 'lot-title')}
+            {t(isNamed ? 'type-weight' : 'ph-correct-lot')}
           </Button>
-        </span>
+        </>
       }
     >
-      <StepBody title={name} note={t('ph-correct', { name, most: target(massUg(correction.mostUg)) })}>
+      <StepBody title={name} note={t('ph-correct-note', { most: target(massUg(correction.mostUg)) })}>
         <TextField
           id="correction-lot"
           label={t('lot-field')}

@@ -6,6 +6,7 @@ import { confirm } from '#app/_client/bench-acts.ts';
 import { Button } from '#app/_ui/controls/button.tsx';
 import { ChoiceRow, ChoiceRows } from '#app/_ui/controls/choice-row.tsx';
 import { Notice } from '#app/_ui/controls/notice.tsx';
+import { JarDrawing } from '#app/_ui/drawing/jar-drawing.tsx';
 import type { IconName } from '#app/_ui/marks/icon.tsx';
 import { Icon } from '#app/_ui/marks/icon.tsx';
 import type { BenchKey } from '#app/_ui/text/bench/en.ts';
@@ -21,9 +22,9 @@ const ITEMS: Readonly<Record<string, { readonly word: BenchKey; readonly icon: I
   'bench-empty': { word: 'item-bench-empty', icon: 'grid' },
   'tools-clean': { word: 'item-tools-clean', icon: 'flask' },
   'fully-cleaned': { word: 'item-fully-cleaned', icon: 'drop' },
-  'mask-on': { word: 'item-mask-on', icon: 'person' },
-  'eyes-covered': { word: 'item-eyes-covered', icon: 'eye' },
-  'extractor-on': { word: 'item-extractor-on', icon: 'strata' },
+  'mask-on': { word: 'item-mask-on', icon: 'face-mask' },
+  'eyes-covered': { word: 'item-eyes-covered', icon: 'goggles' },
+  'extractor-on': { word: 'item-extractor-on', icon: 'extractor' },
 };
 
 export function ConfirmStep(props: StepProps & { readonly doing: Extract<BenchDoing, { kind: 'clearance' | 'protection' }> }): ReactNode {
@@ -38,12 +39,9 @@ export function ConfirmStep(props: StepProps & { readonly doing: Extract<BenchDo
     <DeskFrame
       {...props}
       actions={
-        <span className={styles.pair}>
-          <Button onClick={() => setStuck(true)}>{t('cannot')}</Button>
-          <Button kind="primary" notReady={!isReady} onClick={isReady ? send : undefined}>
-            {t(isReady ? 'confirm-all' : 'confirm-missing')}
-          </Button>
-        </span>
+        <Button kind="primary" notReady={!isReady} onClick={isReady ? send : undefined}>
+          {t(isReady ? 'confirm-all' : 'confirm-missing')}
+        </Button>
       }
     >
       <StepBody title={t(`${doing.kind}-title`)} note={doing.kind === 'clearance' ? t('clearance-note') : doing.cautions.join(' ')}>
@@ -60,6 +58,11 @@ export function ConfirmStep(props: StepProps & { readonly doing: Extract<BenchDo
           ))}
         </ChoiceRows>
         <div role="alert">{isStuck && <Notice tone="care" title={t('cannot-note')} />}</div>
+        {!isStuck && (
+          <Button kind="quiet" size="small" onClick={() => setStuck(true)}>
+            {t('cannot')}
+          </Button>
+        )}
       </StepBody>
     </DeskFrame>
   );
@@ -78,7 +81,11 @@ export function BindStep(props: StepProps & { readonly doing: Extract<BenchDoing
         </Button>
       }
     >
-      <StepBody title={t('bind-title')} note={t('bind-note')} />
+      <StepBody title={t('bind-title')} note={t('bind-note')}>
+        <span className={styles.picture}>
+          <JarDrawing width={250} height={270} />
+        </span>
+      </StepBody>
       {isTyping && (
         <TypedWeight
           label={t('bind-field')}

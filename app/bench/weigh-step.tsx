@@ -3,9 +3,9 @@
 import type { ReactNode } from 'react';
 import { useState } from 'react';
 import { weigh } from '#app/_client/bench-acts.ts';
+import { classNames } from '#app/_ui/class-names.ts';
 import { Button } from '#app/_ui/controls/button.tsx';
 import type { WeighingState } from '#app/_ui/marks/weighing-mark.tsx';
-import { WeighingMark } from '#app/_ui/marks/weighing-mark.tsx';
 import { formatRangeGrams, readingDigits, targetDigits } from '#app/_ui/text/format-grams.ts';
 import { Gauge } from '#app/_ui/weighing/gauge.tsx';
 import { nearUg } from '#app/_ui/weighing/gauge-scale.ts';
@@ -24,6 +24,10 @@ import { LotEntry } from './lot-entry.tsx';
 import type { SignedReading } from './second-person.tsx';
 import { SecondReading } from './second-person.tsx';
 import { TypedWeight } from './typed-weight.tsx';
+
+const LONG_NAME_LENGTH = 20;
+/** From here on the digits are five, and stand a little smaller: still 60 minutes of arc at a metre. */
+const TEN_GRAMS_UG = 10_000_000;
 
 type Weighing = Extract<BenchDoing, { kind: 'weigh' }>;
 
@@ -60,12 +64,20 @@ export function WeighStep(props: StepProps & { readonly doing: Weighing }): Reac
       {...props}
       actions={<Actions doing={doing} typed={typed} hasLot={lotCode !== null} onType={() => setTyping(true)} onRecord={record} />}
     >
-      <Head doing={doing} typed={typed} lotCode={lotCode} />
-      {lotCode === null ? (
-        <LotEntry orderId={desk.view.orderId} expected={doing.lotCode} onRight={setLotCode} />
-      ) : (
-        <Reading doing={doing} typed={typed} state={state} />
-      )}
+      <div
+        className={classNames(
+          styles.weighing,
+          spokenName(doing.line).length > LONG_NAME_LENGTH && styles.long,
+          typed !== null && typed >= TEN_GRAMS_UG && styles.heavy,
+        )}
+      >
+        <Head doing={doing} typed={typed} lotCode={lotCode} />
+        {lotCode === null ? (
+          <LotEntry orderId={desk.view.orderId} expected={doing.lotCode} cautions={doing.cautions} onRight={setLotCode} />
+        ) : (
+          <Reading doing={doing} typed={typed} state={state} onType={() => setTyping(true)} />
+        )}
+      </div>
       {isTyping && (
         <TypedWeight
           label={spokenName(doing.line)}
@@ -107,13 +119,13 @@ function Head({
       {...(name !== spoken && { spokenName: spoken })}
       end={lotCode !== null && <LotChip tone="ok" before={t('lot-before')} code={lotCode} after={t('lot-after')} />}
       weigh={{
-        word: t(doing.isTopUp ? 'top-up' : 'weigh'),
+        word: t(`${doing.isTopUp ? 'top-up' : 'weigh'}-${doing.container}`),
         target: targetDigits(massUg(doing.wantedUg), 'en'),
         unit: 'g',
         range: formatRangeGrams(massUg(doing.loUg), massUg(doing.hiUg), stepUg, 'en'),
       }}
       now={{
-        word: t('on-scale'),
+        word: t(typed === null ? 'on-scale' : 'on-scale-typed'),
         digits: typed === null ? t('nothing-typed') : readingDigits(typed, stepUg, 'en'),
         unit: 'g',
         silent: typed === null,
@@ -122,23 +134,32 @@ function Head({
   );
 }
 
-function Reading({
-  doing,
-  typed,
-  state,
-}: {
+function Reading(props: {
   readonly doing: Weighing;
   readonly typed: Typed | null;
   readonly state: WeighingState;
+  readonly onType: () => void;
 }): ReactNode {
-  const { t, reading, target } = benchText();
+  const { doing, typed, state, onType } = props;
+  const { t, reading } = benchText();
   const stepUg = massUg(doing.scale.stepUg);
   const band = { targetUg: massUg(doing.wantedUg), loUg: massUg(doing.loUg), hiUg: massUg(doing.hiUg), stepUg };
   const words = stateWords(doing, typed, state);
   const digits = (mass: MassUg): string => readingDigits(mass, stepUg, 'en');
   return (
     <>
-      <StateLine state={state} words={words} source={typed === null ? undefined : t('typed')} />
+      <StateLine
+        state={state}
+        words={words}
+        source={
+          typed !== null &&
+          state !== 'light' && (
+            <Button size="small" kind="quiet" icon="undo" onClick={onType}>
+              {t('type-again')}
+            </Button>
+          )
+        }
+      />
       <Gauge
         band={band}
         readingUg={typed}
@@ -153,17 +174,20 @@ function Reading({
           inside: t('gauge-in'),
         }}
       />
-      <StateLegend
-        state={state}
-        words={{
-          light: t('legend-light'),
-          moving: t('legend-moving'),
-          stable: t('legend-stable'),
-          heavy: t('legend-heavy'),
-          'no-reading': t('legend-no-reading'),
-        }}
-      />
-      <p className="type-small">{hints(doing, target).join('. ')}</p>
+      {hints(doing).length > 0 ? (
+        <p className="type-small">{hints(doing).join('. ')}</p>
+      ) : (
+        <StateLegend
+          state={state}
+          words={{
+            light: t('legend-light'),
+            moving: t('legend-moving'),
+            stable: t('legend-stable'),
+            heavy: t('legend-heavy'),
+            'no-reading': t('legend-no-reading'),
+          }}
+        />
+      )}
     </>
   );
 }
@@ -175,15 +199,15 @@ function stateWords(doing: Weighing, typed: Typed | null, state: WeighingState):
   return state === 'heavy' ? t('state-heavy', { mass: target(massUg(typed - doing.hiUg)) }) : t('state-stable');
 }
 
-/** What to know while pouring: where it goes, in which portions, and what to take care of. */
-function hints(doing: Weighing, target: (mass: MassUg) => string): readonly string[] {
+/** What to know while pouring: of which lot, and in which portions. */
+function hints(doing: Weighing): readonly string[] {
   const { t } = benchText();
   return [
     ...(doing.weighingsCount > 1 ? [t('of-lots', { no: doing.weighingNo, count: doing.weighingsCount })] : []),
-    ...(doing.isSecondPaste ? [t('second-paste')] : [t(doing.container === 'boat' ? 'in-boat' : 'in-vessel')]),
+    ...(doing.isSecondPaste ? [t('second-paste')] : []),
     ...(doing.portionsUg.length > 1
-      ? [t('portions', { list: doing.portionsUg.map((mass) => target(massUg(mass))).join(', ') })]
-      : doing.cautions),
+      ? [t('portions', { list: doing.portionsUg.map((mass) => targetDigits(massUg(mass), 'en')).join(', ') })]
+      : []),
   ];
 }
 
@@ -196,35 +220,21 @@ function Actions(props: {
 }): ReactNode {
   const { doing, typed, hasLot, onType, onRecord } = props;
   const { t, reading } = benchText();
-  if (!hasLot) return <Button notReady>{t('lot-title')}</Button>;
   const state = stateOf(doing, typed);
-  if (typed === null)
+  if (!hasLot) return <Button notReady>{t('not-yet-lot')}</Button>;
+  if (typed === null || state === 'light')
     return (
       <Button kind="primary" onClick={onType}>
-        {t('type-weight')}
+        {t(typed === null ? 'type-weight' : 'type-again')}
       </Button>
-    );
-  if (state === 'light')
-    return (
-      <span className={styles.pair}>
-        <Button notReady mark={<WeighingMark state="light" />}>
-          {t('not-yet-more')}
-        </Button>
-        <Button kind="primary" onClick={onType}>
-          {t('type-again')}
-        </Button>
-      </span>
     );
   return (
-    <span className={styles.pair}>
-      <Button onClick={onType}>{t('type-again')}</Button>
-      <Button kind="primary" iconEnd="arrow-end" onClick={onRecord}>
-        {state === 'heavy'
-          ? t('mend-it')
-          : doing.needsSecondPerson
-            ? t('ask-second')
-            : t('record', { mass: reading(typed, massUg(doing.scale.stepUg)) })}
-      </Button>
-    </span>
+    <Button kind="primary" iconEnd="arrow-end" onClick={onRecord}>
+      {state === 'heavy'
+        ? t('mend-it')
+        : doing.needsSecondPerson
+          ? t('ask-second')
+          : t('record', { mass: reading(typed, massUg(doing.scale.stepUg)) })}
+    </Button>
   );
 }

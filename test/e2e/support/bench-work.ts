@@ -59,7 +59,7 @@ export async function weighDue(page: Page): Promise<void> {
       .first()
       .textContent()) ?? ''
   ).replace(/[^\d.]/g, '');
-  await page.getByLabel('Which lot is in your hand?').fill(lot);
+  await page.getByLabel('Scan or type the lot in your hand').fill(lot);
   await press(page, 'Check the lot');
   await expect(page.getByText(/is right$/)).toBeVisible();
   await press(page, 'Type the weight');
