@@ -8,7 +8,7 @@ import { DataMatrix } from './data-matrix.tsx';
 import styles from './jar-label.module.css';
 import { printText } from './print-text.ts';
 
-const STRATA = { width: 72, height: 36 } as const;
+const STRATA = { width: 66, height: 36 } as const;
 
 export function JarLabel({ label }: { readonly label: LabelView }): ReactNode {
   const { content, copyNo, layers } = label;
