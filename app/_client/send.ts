@@ -10,16 +10,36 @@ export type Reply<Body> =
 export const send = <Body>(path: string, input: unknown): Promise<Reply<Body>> =>
   ask(path, { method: 'POST', headers: { 'content-type': 'application/json' }, body: JSON.stringify(input) });
 
-/** Asks for JSON. What the server says to be unchanged comes from the browser's own cache. */
+/** Asks for JSON once. */
 export const look = <Body>(path: string): Promise<Reply<Body>> => ask(path, { method: 'GET' });
+
+/**
+ * Asks the same again and again. The server is told what was seen last, and answers with nothing while that still holds: then the very
+ * same object comes back. The browser itself keeps no reply of ours.
+ */
+export function lookAgain<Body>(path: string): () => Promise<Reply<Body>> {
+  const seen: { etag: string; reply: Reply<Body> | null } = { etag: '', reply: null };
+  return async () => {
+    const response = await reach(path, { method: 'GET', cache: 'no-store', headers: seen.reply ? { 'if-none-match': seen.etag } : {} });
+    if (response === null) return { kind: 'unreachable' };
+    if (response.status === NOT_MODIFIED && seen.reply) return seen.reply;
+    const reply = replyOf<Body>(await response.json());
+    seen.etag = response.headers.get('etag') ?? '';
+    seen.reply = reply.kind === 'answer' && seen.etag !== '' ? reply : null;
+    return reply;
+  };
+}
+
+const NOT_MODIFIED = 304;
 
 async function ask<Body>(path: string, how: RequestInit): Promise<Reply<Body>> {
   const response = await reach(path, how);
   if (response === null) return { kind: 'unreachable' };
-  const body: unknown = await response.json();
-  if (isProblem(body)) return { kind: 'problem', problem: body };
-  return { kind: 'answer', body: body as Body };
+  return replyOf(await response.json());
 }
+
+const replyOf = <Body>(body: unknown): Reply<Body> =>
+  isProblem(body) ? { kind: 'problem', problem: body } : { kind: 'answer', body: body as Body };
 
 /** Null where no answer came: the person is told, and nothing is lost. */
 async function reach(path: string, how: RequestInit): Promise<Response | null> {

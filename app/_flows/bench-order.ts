@@ -10,10 +10,12 @@ import type { OrderStage, OrderView } from '#db/orders.ts';
 import { findOrder, orderStage } from '#db/orders.ts';
 import type { Stop } from '#db/stops.ts';
 import { invariant } from '#lib/base/invariant.ts';
-import type { Card, Step } from '#lib/weighing/card.ts';
+import type { MoneyMinor } from '#lib/units/money.ts';
+import type { Card, CardLine, Step } from '#lib/weighing/card.ts';
 import { allergenTagsOf } from '#lib/weighing/full-clean.ts';
 import type { GrowAsk } from '#lib/weighing/grow-batch.ts';
 import { massLimits } from '#lib/weighing/mass-limits.ts';
+import { jarCostMinor } from '#lib/weighing/mis-weigh.ts';
 import type { JarCheck, Progress } from '#lib/weighing/next-step.ts';
 import { CLEARANCE_ITEMS, nextStep } from '#lib/weighing/next-step.ts';
 import type { BenchFact } from '#lib/weighing/readings.ts';
@@ -106,6 +108,16 @@ function broughtAllergen(tx: Reading, flow: Flow, stationId: string | null): boo
   const edition = order && editionByHash(tx, flow, order.editionHash);
   return order !== undefined && edition !== null && edition !== undefined && allergenTagsOf(edition.book, order.plan).length > 0;
 }
+
+/** Throws a Fault for a line that is not on the card. */
+export function cardLine({ card }: Pick<BenchOrder, 'card'>, lineNo: number): CardLine {
+  const line = card.lines.find((one) => one.lineNo === lineNo);
+  invariant(line, `no line ${lineNo} on the card`);
+  return line;
+}
+
+/** Material cost of all that is in the vessel. */
+export const jarCostOf = ({ edition: { book }, card, progress: { state } }: BenchOrder): MoneyMinor => jarCostMinor({ book, card, state });
 
 /** What a mend is asked of. */
 export const growAskOf = ({ edition: { book }, card, stand, progress }: BenchOrder): GrowAsk => ({

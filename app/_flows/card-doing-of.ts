@@ -8,16 +8,14 @@ import { need } from '#lib/rulebook/book.ts';
 import type { PhX100 } from '#lib/units/chemistry.ts';
 import type { MassUg } from '#lib/units/mass.ts';
 import { massUg } from '#lib/units/mass.ts';
-import type { CardLine } from '#lib/weighing/card.ts';
-import { jarCostMinor } from '#lib/weighing/mis-weigh.ts';
 import { clearanceItems, PROTECTION_ITEMS } from '#lib/weighing/next-step.ts';
 import { nextWeighing } from '#lib/weighing/next-weighing.ts';
 import type { BenchOrder } from './bench-order.ts';
-import { growAskOf } from './bench-order.ts';
-import type { DiscardView, Doing, GrowView, TopUpView } from './card-doing.ts';
+import { cardLine } from './bench-order.ts';
+import type { Doing } from './card-doing.ts';
+import { mendingOf } from './card-doing-mend.ts';
 import { lineName } from './card-names.ts';
 import { openCorrection } from './correct-ph.ts';
-import { openMends } from './mend-jar.ts';
 import { BUFFERS_PH_X100 } from './record-fitness.ts';
 
 export interface Ending {
@@ -50,50 +48,6 @@ export function doingOf(tx: Reading, bench: BenchOrder, { release, labelPrintsCo
   }
 }
 
-/** All that would be thrown away now. */
-export const discardView = (bench: BenchOrder): DiscardView => ({
-  massUg: bench.progress.state.weighedUg,
-  wasteMinor: jarCostMinor(growAskOf(bench)),
-});
-
-function mendingOf(bench: BenchOrder): Doing | null {
-  const heavy = bench.progress.state.lines.find((line) => line.stage === 'heavy');
-  if (!heavy) return null;
-  const line = lineOf(bench, heavy.lineNo);
-  const options = openMends(bench);
-  const out = options.find((option) => option.kind === 'take-out');
-  const grow = options.find((option) => option.kind === 'grow');
-  const given = options.flatMap((option) => (option.kind === 'discard' ? option.growRefusals.map((refusal) => refusal.kind) : []));
-  return {
-    kind: 'mend',
-    line: lineName(line),
-    container: line.container,
-    scale: line.scale,
-    weighedUg: heavy.weighedUg,
-    hiUg: heavy.hiUg,
-    outUg: out?.kind === 'take-out' ? out.outUg : null,
-    grow: grow?.kind === 'grow' ? growView(bench, grow) : null,
-    growRefusals: [...new Set(given)],
-  };
-}
-
-type GrowOption = Extract<ReturnType<typeof openMends>[number], { kind: 'grow' }>;
-
-function growView(bench: BenchOrder, { grown, wasteMinor }: GrowOption): GrowView {
-  const { state } = bench.progress;
-  const topUps = grown.lines.map((line): TopUpView => {
-    const nowUg = state.lines.find((one) => one.lineNo === line.lineNo)?.weighedUg ?? massUg(0);
-    return { line: lineName(lineOf(bench, line.lineNo)), nowUg, totalUg: line.targetUg, addUg: line.topUpUg };
-  });
-  return {
-    fromUg: state.batchUg,
-    toUg: grown.batchUg,
-    needsSecondPaste: grown.needsSecondPaste,
-    wasteMinor,
-    topUps: topUps.filter((one) => one.addUg > 0),
-  };
-}
-
 function stepDoing(tx: Reading, bench: BenchOrder): Doing {
   const { step, progress, card, edition, checks, view } = bench;
   const { book } = edition;
@@ -106,7 +60,7 @@ function stepDoing(tx: Reading, bench: BenchOrder): Doing {
     case 'protection':
       return { kind: 'protection', items: PROTECTION_ITEMS, cautions: cautionTexts(bench, step.cautionIds) };
     case 'bind-jar':
-      return { kind: 'bind-jar', vesselCode: step.vesselCode, scale: lineOf(bench, 1).scale };
+      return { kind: 'bind-jar', vesselCode: step.vesselCode, scale: cardLine(bench, 1).scale };
     case 'weigh':
     case 'cream':
       return weighDoing(bench, step);
@@ -115,7 +69,7 @@ function stepDoing(tx: Reading, bench: BenchOrder): Doing {
     case 'temperature':
       return { kind: 'temperature', atMostC: step.atMostC };
     case 'dissolve':
-      return { kind: 'dissolve', lines: step.lineNos.map((lineNo) => lineName(lineOf(bench, lineNo))) };
+      return { kind: 'dissolve', lines: step.lineNos.map((lineNo) => lineName(cardLine(bench, lineNo))) };
     case 'draw-down':
       return { kind: 'draw-down', hasFailed: last('draw-down') !== null };
     case 'ph':
@@ -136,7 +90,7 @@ function stepDoing(tx: Reading, bench: BenchOrder): Doing {
         kind: 'fill',
         netUg: step.netUg,
         tareUg: view.jar?.tareUg ?? massUg(0),
-        scale: lineOf(bench, 1).scale,
+        scale: cardLine(bench, 1).scale,
         lastNetUg: last('net')?.massUg ?? null,
       };
     case 'release':
@@ -174,7 +128,7 @@ function weighDoing(
     | { readonly kind: 'weigh'; readonly lineNo: number }
     | { readonly kind: 'cream'; readonly lineNo: number; readonly portionsUg: readonly MassUg[] },
 ): Doing {
-  const line = lineOf(bench, step.lineNo);
+  const line = cardLine(bench, step.lineNo);
   const weighing = nextWeighing(bench.card, bench.progress.state, step.lineNo);
   const now = bench.progress.state.lines.find((one) => one.lineNo === step.lineNo);
   return {
@@ -220,12 +174,6 @@ function phDoing(
     lastPhX100,
     correction: open && line ? { line, mostUg: open.mostUg, scale: open.scale } : null,
   };
-}
-
-function lineOf({ card }: BenchOrder, lineNo: number): CardLine {
-  const line = card.lines.find((one) => one.lineNo === lineNo);
-  invariant(line, `no line ${lineNo} on the card`);
-  return line;
 }
 
 const cautionTexts = ({ edition: { book } }: BenchOrder, cautionIds: readonly string[]): readonly string[] =>

@@ -9,7 +9,9 @@ import { editionText } from '#lib/edition/canonical.ts';
 import type { NothingToChange } from '#lib/edition/change.ts';
 import { applyChange } from '#lib/edition/change.ts';
 import type { Book } from '#lib/rulebook/book.ts';
+import { checkRulebook } from '#lib/rulebook/check-rulebook.ts';
 import type { Rulebook } from '#lib/rulebook/rulebook.ts';
+import type { SoundnessFault } from '#lib/rulebook/soundness-fault.ts';
 import type { AskedChange } from './draft-change.ts';
 import { signedChange } from './draft-change.ts';
 import type { Flow } from './flow.ts';
@@ -46,11 +48,15 @@ export function changeDraft(flow: Flow, { parentRevisionNo, change }: ChangeOrde
   });
 }
 
-/** Puts a whole document in the draft's place; null starts the very first draft. Nothing imported is published by itself. */
+export type ImportRefusal = DraftMoved | { readonly kind: 'unsound'; readonly faults: readonly SoundnessFault[] };
+
+/** Puts a whole sound document in the draft's place; null starts the very first draft. Nothing imported is published by itself. */
 export function importDraft(
   flow: Flow,
   { parentRevisionNo, rulebook }: { readonly parentRevisionNo: number | null; readonly rulebook: Rulebook },
-): Result<DraftHead, DraftMoved> {
+): Result<DraftHead, ImportRefusal> {
+  const faults = checkRulebook(rulebook).filter((fault) => fault.weight === 'error');
+  if (faults.length > 0) return refuse({ kind: 'unsound', faults });
   return flow.db.write((tx) => save(tx, flow, { rulebook, parentRevisionNo, changed: 'import' }));
 }
 

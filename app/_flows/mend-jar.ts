@@ -8,11 +8,11 @@ import type { Result } from '#lib/base/result.ts';
 import { accept, refuse } from '#lib/base/result.ts';
 import type { MassUg } from '#lib/units/mass.ts';
 import type { MendOption } from '#lib/weighing/mis-weigh.ts';
-import { jarCostMinor, mendOptions } from '#lib/weighing/mis-weigh.ts';
+import { mendOptions } from '#lib/weighing/mis-weigh.ts';
 import type { BenchAsked, BenchDecision } from './bench-act.ts';
 import { actAtBench, stoppedBy } from './bench-act.ts';
 import type { BenchOrder } from './bench-order.ts';
-import { growAskOf } from './bench-order.ts';
+import { growAskOf, jarCostOf } from './bench-order.ts';
 import type { BenchRefusal } from './bench-refusal.ts';
 import type { Flow } from './flow.ts';
 import { staffOf } from './flow.ts';
@@ -131,7 +131,7 @@ function discarded(
 ): BenchDecision {
   const jarCode = bench.view.jar?.batchCode;
   if (jarCode === undefined) return refuse({ kind: 'not-this-step' });
-  const wasteCostMinor = jarCostMinor(growAskOf(bench));
+  const wasteCostMinor = jarCostOf(bench);
   const row = {
     id: flow.newId(),
     jarCode,

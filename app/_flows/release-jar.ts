@@ -11,12 +11,11 @@ import { parseBatchCode } from '#lib/label/batch-code.ts';
 import { labelFit } from '#lib/label/label-fit.ts';
 import { need } from '#lib/rulebook/book.ts';
 import { judgeWeighed } from '#lib/verdict/judge.ts';
-import { jarCostMinor } from '#lib/weighing/mis-weigh.ts';
 import { weighedAmounts } from '#lib/weighing/release-jar.ts';
 import type { BenchAsked, BenchDecision } from './bench-act.ts';
 import { actAtBench, stoppedBy } from './bench-act.ts';
 import type { BenchOrder } from './bench-order.ts';
-import { growAskOf } from './bench-order.ts';
+import { jarCostOf } from './bench-order.ts';
 import type { BenchRefusal } from './bench-refusal.ts';
 import type { Flow } from './flow.ts';
 import { staffOf, stampOf } from './flow.ts';
@@ -58,7 +57,7 @@ function decided(tx: Writing, flow: Flow, bench: BenchOrder): BenchDecision {
     findings,
     label: label.value.content,
     useByDay: label.value.useByDay,
-    materialCostMinor: jarCostMinor(growAskOf(bench)),
+    materialCostMinor: jarCostOf(bench),
     byAccountId: staffOf(flow).accountId,
   } as const;
   return accept({

@@ -9,6 +9,7 @@ import { listOpenOrders, orderStage } from '#db/orders.ts';
 import { listAccounts } from '#db/people.ts';
 import { readShop } from '#db/shop.ts';
 import { findStation } from '#db/stations.ts';
+import type { Stop } from '#db/stops.ts';
 import { listStopsInForce } from '#db/stops.ts';
 import { compareBy } from '#lib/base/compare.ts';
 import { need } from '#lib/rulebook/book.ts';
@@ -66,6 +67,7 @@ export function showQueue(flow: Flow): Queue {
     const stationId = stand?.bench?.stationId ?? null;
     const fitness = stationId === null ? [] : listFitness(tx, stationId, day);
     const isFit = (id: string): boolean => fitness.findLast((check) => (check.scaleId ?? check.kind) === id)?.hasPassed === true;
+    const stops = listStopsInForce(tx);
     const people = new Map(listAccounts(tx).map((account) => [account.id, account.name]));
     return {
       shopName: name,
@@ -73,7 +75,7 @@ export function showQueue(flow: Flow): Queue {
       zone,
       editionNo: edition?.head.editionNo ?? null,
       rows: listOpenOrders(tx, addDays(day, -OPEN_DAYS))
-        .flatMap((view) => queueRow(tx, flow, { view, people, inForceHash: edition?.head.hash ?? null }))
+        .flatMap((view) => queueRow(tx, flow, { view, people, stops, inForceHash: edition?.head.hash ?? null }))
         .sort(
           compareBy(
             (row) => row.placedAtMs,
@@ -89,18 +91,18 @@ export function showQueue(flow: Flow): Queue {
 interface Asked {
   readonly view: OrderView;
   readonly people: ReadonlyMap<string, string>;
+  readonly stops: readonly Stop[];
   readonly inForceHash: string | null;
 }
 
 /** Empty for an order whose card is missing, which only a half-written test can have. */
-function queueRow(tx: Reading, flow: Flow, { view, people, inForceHash }: Asked): readonly QueueRow[] {
+function queueRow(tx: Reading, flow: Flow, { view, people, stops, inForceHash }: Asked): readonly QueueRow[] {
   const { order, claim, hold } = view;
   const issued = findCard(tx, order.id);
   const edition = editionByHash(tx, flow, issued?.editionHash ?? order.editionHash);
   if (!edition) return [];
   const card = issued ? storedCard(flow, issued) : null;
   const lotIds = new Set(card?.lines.flatMap((line) => line.lots.map((lot) => lot.lotId)));
-  const stops = listStopsInForce(tx);
   const inTheWay = [
     ...stopsOnPlan(edition.book, stops, order.plan),
     ...stops.filter((stop) => stop.subjectKind === 'lot' && lotIds.has(stop.subjectId)),

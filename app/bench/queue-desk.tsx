@@ -3,7 +3,7 @@
 import type { ReactNode } from 'react';
 import { useEffect, useState } from 'react';
 import { claim } from '#app/_client/bench-acts.ts';
-import { lookAtQueue } from '#app/_client/bench-looks.ts';
+import { queueWatch } from '#app/_client/bench-looks.ts';
 import { newRequestKey } from '#app/_client/request-key.ts';
 import { signOut } from '#app/_client/sign-in.ts';
 import { Button, ButtonLink } from '#app/_ui/controls/button.tsx';
@@ -34,8 +34,9 @@ export function QueueDesk({ initial, who }: { readonly initial: BenchQueue; read
   const [queue, setQueue] = useState(initial);
   const [note, setNote] = useState<string | null>(null);
   useEffect(() => {
+    const watch = queueWatch();
     const timer = setInterval(() => {
-      void lookAtQueue().then((reply) => {
+      void watch().then((reply) => {
         if (reply.kind === 'answer') setQueue(reply.body);
         setNote(reply.kind === 'unreachable' ? t('queue-offline') : null);
       });

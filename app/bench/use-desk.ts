@@ -1,7 +1,7 @@
 'use client';
 // Where an order stands, and the one way to change it: send an act, show what the server says. Nothing is assumed to have worked.
-import { useCallback, useRef, useState } from 'react';
-import { lookAtOrder } from '#app/_client/bench-looks.ts';
+import { useCallback, useMemo, useRef, useState } from 'react';
+import { orderWatch } from '#app/_client/bench-looks.ts';
 import { newRequestKey } from '#app/_client/request-key.ts';
 import type { Reply } from '#app/_client/send.ts';
 import type { BenchOutput, BenchView } from '#lib/contracts/bench-view.ts';
@@ -29,16 +29,21 @@ export function useDesk(initial: BenchView): Desk {
   const [note, say] = useState<string | null>(null);
   const [isBusy, setBusy] = useState(false);
   const running = useRef(false);
+  /** Acts so far: a look that began before the last one comes too late. */
+  const actsCount = useRef(0);
 
+  const watch = useMemo(() => orderWatch(initial.orderId), [initial.orderId]);
   const refresh = useCallback(async (): Promise<void> => {
-    const reply = await lookAtOrder(initial.orderId);
-    if (reply.kind === 'answer' && reply.body.ok && !running.current) setView(reply.body.view);
-  }, [initial.orderId]);
+    const before = actsCount.current;
+    const reply = await watch();
+    if (reply.kind === 'answer' && reply.body.ok && actsCount.current === before) setView(reply.body.view);
+  }, [watch]);
 
   const act = useCallback<Desk['act']>(
     async (call) => {
       if (running.current) return false;
       running.current = true;
+      actsCount.current += 1;
       setBusy(true);
       say(null);
       const reply = await persistently(call, () => say(t('unreachable')));

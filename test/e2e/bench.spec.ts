@@ -1,6 +1,6 @@
 // A jar from the queue to the customer's hand, on the built pages, and what the bench does not let pass.
 import type { Page } from '@playwright/test';
-import { asMixer, BENCH, confirmAll, passFitness, signSecond, typeTwice, weighDue } from './support/bench-work.ts';
+import { asMixer, BENCH, confirmAll, passFitness, signInAs, signSecond, typeTwice, weighDue } from './support/bench-work.ts';
 import { expect, test } from './support/journey.ts';
 import { expectAccessible, expectNothingCut, heading, orderMask, PANEL, press } from './support/kiosk-visit.ts';
 
@@ -265,6 +265,15 @@ test('checks, release, label and handing over', async ({ page, context }) => {
   await look(page);
   await page.goto('/bench');
   await expect(page.getByText(state.order)).toHaveCount(0);
+});
+
+test('the manager sees the jar among what is sold', async ({ page }) => {
+  await page.setViewportSize({ width: 1440, height: 900 });
+  await signInAs(page, 'manager', 'red-clay-one');
+  await page.goto('/office/review');
+  await page.getByText('Table', { exact: true }).click();
+  await expect(page.getByRole('row').filter({ hasText: 'Chalk Down' })).toContainText('100 %');
+  await expectAccessible(page);
 });
 
 test('a text that does not fit its label blocks the print and says so', async ({ page }) => {

@@ -1,4 +1,5 @@
 // The formulator changes a level, another one publishes, and the kiosk follows; every office page is clean under axe.
+import { readFile } from 'node:fs/promises';
 import AxeBuilder from '@axe-core/playwright';
 import type { Page } from '@playwright/test';
 import { expect, test } from './support/journey.ts';
@@ -81,4 +82,32 @@ test('a changed price and a looser judgement are looked at, published by a secon
   await page.getByRole('button', { name: 'Publish edition 2' }).click();
   await page.waitForURL('**/office/editions');
   await expect(page.getByRole('row').filter({ hasText: 'I approve edition 2 for sale.' })).toBeVisible();
+});
+
+test('a rulebook that is no JSON, or unsound, is told apart from one that becomes the draft', async ({ page }) => {
+  await signIn(page, 'formulator', 'white-clay-one');
+  await page.goto('/office/editions');
+  const [download] = await Promise.all([
+    page.waitForEvent('download'),
+    page
+      .getByRole('link', { name: /Download/ })
+      .first()
+      .click(),
+  ]);
+  const document = JSON.parse(await readFile(await download.path(), 'utf8'));
+  const give = async (text: string): Promise<void> => {
+    await page.goto('/office/publish');
+    await page
+      .getByLabel('Rulebook as a JSON file')
+      .setInputFiles({ name: 'rulebook.json', mimeType: 'application/json', buffer: Buffer.from(text) });
+    await page.getByRole('button', { name: 'Import into the draft' }).click();
+  };
+  await give('{"title":');
+  await expect(page.getByText(/^This file is not JSON/)).toBeVisible();
+  await give(JSON.stringify({ ...document, title: 7, shades: undefined }));
+  await expect(page.getByText('This rulebook has 2 faults. Nothing was imported.')).toBeVisible();
+  await expect(page.getByText(/^shades: is missing/)).toBeVisible();
+  await axe(page);
+  await give(JSON.stringify({ ...document, title: 'Masks of another year' }));
+  await expect(page.getByRole('row').filter({ hasText: 'Masks of another year' })).toBeVisible();
 });

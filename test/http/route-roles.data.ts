@@ -33,6 +33,7 @@ export const ROUTE_ROLES: Readonly<Record<string, readonly RouteRole[]>> = {
   'POST /api/office/account': OFFICE,
   'POST /api/office/draft': FORMULATOR,
   'GET /api/office/export': OFFICE,
+  'POST /api/office/import': FORMULATOR,
   'POST /api/office/publish': FORMULATOR,
   'GET /api/office/sales': OFFICE,
 };

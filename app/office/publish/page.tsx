@@ -14,6 +14,7 @@ import type { Impact } from '#lib/variants/impact.ts';
 import styles from '../office.module.css';
 import { NoRulebook, OfficePage } from '../office-page.tsx';
 import { officeText } from '../office-text.ts';
+import { ImportForm } from './import-form.tsx';
 import { PublishForm } from './publish-form.tsx';
 
 export const metadata = { title: 'Draft and publish – Office' };
@@ -50,6 +51,7 @@ export default async function PublishPage(): Promise<ReactNode> {
           )}
         </>
       )}
+      {actor.role === 'formulator' && <ImportForm parentRevisionNo={view.draft?.head.revisionNo ?? null} />}
     </OfficePage>
   );
 }
