@@ -28,7 +28,16 @@ const rowInWords = (row: Readonly<Record<string, unknown>>, text: OfficeText): s
     )
     .join(' · ');
 
-const UNIT_ENDING = /(Ppm|Minor|Ug|X100|Milli)$/;
+type Shows = (figure: number, text: OfficeText) => string;
+
+const UNITS: Readonly<Record<string, Shows>> = {
+  Ppm: (figure, { percent }) => percent(figure),
+  Minor: (figure, { number }) => number(figure / 100),
+  X100: (figure, { number }) => number(figure / 100),
+  Ug: (figure, { number }) => `${number(figure / 1_000_000)} g`,
+  Milli: (figure, { number }) => number(figure / 1000),
+};
+const UNIT_ENDING = new RegExp(`(${Object.keys(UNITS).join('|')})$`);
 
 const fieldInWords = (name: string): string =>
   name
@@ -42,20 +51,8 @@ const fieldInWords = (name: string): string =>
     )
     .join(' ');
 
-function figureInWords(field: string, value: string, { percent, number }: OfficeText): string {
+function figureInWords(field: string, value: string, text: OfficeText): string {
+  const shows = UNITS[UNIT_ENDING.exec(field)?.[0] ?? ''];
   const figure = Number(value);
-  if (value.trim() === '' || Number.isNaN(figure)) return value;
-  switch (UNIT_ENDING.exec(field)?.[0]) {
-    case 'Ppm':
-      return percent(figure);
-    case 'Minor':
-    case 'X100':
-      return number(figure / 100);
-    case 'Ug':
-      return `${number(figure / 1_000_000)} g`;
-    case 'Milli':
-      return number(figure / 1000);
-    default:
-      return value;
-  }
+  return shows && value.trim() !== '' && !Number.isNaN(figure) ? shows(figure, text) : value;
 }
