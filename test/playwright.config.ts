@@ -20,7 +20,6 @@ export default defineConfig({
     locale: 'en-GB',
     timezoneId: 'Europe/London',
     screenshot: 'only-on-failure',
-    trace: 'retain-on-failure',
     launchOptions: {
       ...(process.env.CHROMIUM ? { executablePath: process.env.CHROMIUM } : {}),
       chromiumSandbox: false,
