@@ -8,6 +8,7 @@ export default defineConfig({
     include: ['test/{unit,property,published,golden,type,store,flow,http,arch}/**/*.test.ts'],
     setupFiles: ['test/support/setup.ts'],
     pool: 'forks',
+    maxWorkers: '100%',
     testTimeout: 60_000,
     hookTimeout: 60_000,
     passWithNoTests: false,
