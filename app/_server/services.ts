@@ -5,6 +5,7 @@ import type { ShopDb } from '#db/connection.ts';
 import { openShopDb } from '#db/open.ts';
 import { shopFile } from '#db/paths.ts';
 import type { InstantMs } from '#lib/units/time.ts';
+import { keepDaysEnding } from './end-of-day.ts';
 import type { RunJob } from './jobs.ts';
 import { makeOpenEditions } from './open-editions.ts';
 import type { ServerContext } from './server-context.ts';
@@ -48,7 +49,9 @@ export function services(): Services {
   if (shared[KEY]) return shared[KEY];
   const context = serverContext();
   const opened = openServices({ ...context, runJob: context.jobs.run });
+  const stopEndingDays = keepDaysEnding(() => ({ ...opened, now: opened.now(), actor: { kind: 'nobody' } }));
   context.onClose(() => {
+    stopEndingDays();
     opened.db.checkpoint();
     opened.db.close();
   });

@@ -32,12 +32,15 @@ export function diffRulebooks(before: Rulebook, after: Rulebook): readonly DiffL
   );
 }
 
-type Raw = Omit<DiffLine, 'effect'> & { readonly was: unknown; readonly is: unknown };
+type Raw = Omit<DiffLine, 'effect'> & { readonly was: unknown; readonly is: unknown; readonly whole: unknown };
 
 function sectionLines(section: keyof Rulebook, was: unknown, is: unknown): readonly DiffLine[] {
   if (canonicalJson(was) === canonicalJson(is)) return [];
   const raw = isRows(was) && isRows(is) ? rowLines(section, was, is) : fieldLines(section, null, was, is);
-  return raw.map(({ was: before, is: after, ...line }) => ({ ...line, effect: effectOf({ ...line, was: before, is: after }) }));
+  return raw.map(({ was: before, is: after, whole, ...line }) => ({
+    ...line,
+    effect: effectOf({ ...line, was: before, is: after, whole }),
+  }));
 }
 
 type Row = { readonly id: string };
@@ -57,6 +60,7 @@ function rowLines(section: keyof Rulebook, was: readonly Row[], is: readonly Row
     after: kind === 'added' ? canonicalJson(row) : null,
     was: kind === 'removed' ? row : undefined,
     is: kind === 'added' ? row : undefined,
+    whole: row,
   });
   return [
     ...is.filter((row) => !before.has(row.id)).map((row) => whole(row.id, 'added', row)),
@@ -76,7 +80,7 @@ function fieldLines(section: keyof Rulebook, rowId: string | null, was: unknown,
     }
     const field = path.length > 0 ? path.join('.') : null;
     const key = [section, rowId, field].filter((each) => each !== null).join('/');
-    return [{ key, section, rowId, kind: 'changed', field, before: shown(old), after: shown(now), was: old, is: now }];
+    return [{ key, section, rowId, kind: 'changed', field, before: shown(old), after: shown(now), was: old, is: now, whole: is }];
   };
   return walk([], was, is);
 }

@@ -14,6 +14,8 @@ interface Line {
   readonly field: string | null;
   readonly was: unknown;
   readonly is: unknown;
+  /** The row or object as it will be, of which `field` is a part. */
+  readonly whole: unknown;
 }
 
 /** Fields that neither permit nor refuse anything, wherever they stand. */
@@ -40,9 +42,13 @@ function rowEffect(line: Line, { whenAdded, whenRemoved }: RowEffects): Effect {
 
 const ruleEffect = (row: unknown): Effect => (fieldOf(fieldOf(row, 'then'), 'kind') === 'caution' ? 'cautions' : 'narrows');
 
+const GOES_WITH_VERDICT = /^(verdict|limit(\..*)?|cautionId|overridesClassJudgementId|evidenceId)$/;
+
 /** Stricter narrows; anything else may widen: a row that goes lets its class judgement speak, which may be looser. */
 function judgementEffect(line: Line): Effect {
   if (line.kind === 'added') return fieldOf(line.is, 'verdict') === 'never' ? 'narrows' : 'widens';
+  // "Never" needs no limit, caution or leave to override: what goes with them lets nothing through.
+  if (fieldOf(line.whole, 'verdict') === 'never' && GOES_WITH_VERDICT.test(line.field ?? '')) return 'narrows';
   if (line.field !== 'verdict' || !isVerdict(line.was) || !isVerdict(line.is)) return numberEffect(line);
   return STRICTNESS[line.is] < STRICTNESS[line.was] ? 'narrows' : 'widens';
 }

@@ -74,6 +74,14 @@ describe('the diff', () => {
       ['narrows classJudgements/clay-with-iron/verdict'],
     ],
     [
+      'a limit that becomes a never narrows in all its parts',
+      (book) => ({
+        ...book,
+        pairJudgements: book.pairJudgements.map(({ limit: _gone, ...one }) => ({ ...one, verdict: 'never' as const })),
+      }),
+      ['narrows pairJudgements/lactic-illite/limit', 'narrows pairJudgements/lactic-illite/verdict'],
+    ],
+    [
       'a looser verdict widens',
       (book) => ({ ...book, pairJudgements: book.pairJudgements.map((one) => ({ ...one, verdict: 'fine' as const })) }),
       ['widens pairJudgements/lactic-illite/verdict'],

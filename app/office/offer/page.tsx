@@ -92,10 +92,18 @@ const shadeRows = (book: Book, { t, percent, money }: OfficeText): readonly Tabl
     ],
   }));
 
+/** The words the customer reads. A concern without words yet shows its id: the publish page lists the missing text. */
+function concernName({ rulebook }: Book, concernId: string): string {
+  const concern = rulebook.concerns.find(({ id }) => id === concernId);
+  return rulebook.texts.en?.[concern?.textId ?? ''] ?? concernId;
+}
+
 const levelRows = (book: Book, { t, percent, money, number }: OfficeText, mayChange: boolean): readonly TableRow[] =>
   book.rulebook.actives.flatMap((active) =>
     active.levels.map((level): TableRow => {
-      const good = level.benefits.map(({ concernId, benefitMilli }) => `${concernId} ${number(benefitMilli / 1000)}`).join(' · ');
+      const good = level.benefits
+        .map(({ concernId, benefitMilli }) => `${concernName(book, concernId)} ${number(benefitMilli / 1000)}`)
+        .join(' · ');
       const shown = percent(level.levelPpm);
       return {
         id: `${active.id}@${level.levelPpm}`,
