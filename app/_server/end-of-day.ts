@@ -2,13 +2,12 @@
 // the file is opened and every hour after; a server that stood still over midnight catches up.
 import type { Flow } from '#app/_flows/flow.ts';
 import { lapseOrders } from '#app/_flows/lapse-orders.ts';
-import { newId } from './clock.ts';
 import { logFault } from './log.ts';
 
 const EVERY_MS = 3_600_000;
 
 /** @returns what ends it. A fault goes to the log; the next hour tries again. */
-export function keepDaysEnding(asNobody: () => Flow): () => void {
+export function keepDaysEnding(asNobody: () => Flow, newId: () => string): () => void {
   const endDays = (): void => {
     try {
       lapseOrders(asNobody());

@@ -15,7 +15,7 @@ export function makeOpenEditions(): OpenEditions {
   const permitted = new Map<string, readonly Permitted[]>();
   return {
     book: (hash, document) => kept(books, hash, () => bookOf(document())),
-    permitted: (hash, book, day) => kept(permitted, `${hash} ${day}`, () => [...permittedVariants(book, day)]),
+    permitted: (hash, book, day) => kept(permitted, `${hash} ${day}`, () => permittedVariants(book, day)),
   };
 }
 

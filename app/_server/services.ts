@@ -49,7 +49,7 @@ export function services(): Services {
   if (shared[KEY]) return shared[KEY];
   const context = serverContext();
   const opened = openServices({ ...context, runJob: context.jobs.run });
-  const stopEndingDays = keepDaysEnding(() => ({ ...opened, now: opened.now(), actor: { kind: 'nobody' } }));
+  const stopEndingDays = keepDaysEnding(() => ({ ...opened, now: opened.now(), actor: { kind: 'nobody' } }), opened.newId);
   context.onClose(() => {
     stopEndingDays();
     opened.db.checkpoint();

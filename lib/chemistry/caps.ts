@@ -63,11 +63,13 @@ function freeAcidFindings(
   jar: Composition,
   { jarPh, over }: { jarPh: JarPh; over: (cap: CapName, found: Part) => readonly Finding[] },
 ): readonly Finding[] {
-  const all = sumParts(acidParts(book, jar).map(([, held]) => held));
-  if (over('freeAcidPpm', all).length === 0) return [];
+  if (over('freeAcidPpm', acidPart(book, jar)).length === 0) return [];
   const bounds = phBounds(jarPh);
   return bounds.kind === 'unknown' ? bounds.findings : over('freeAcidPpm', freeAcidPart(book, jar, bounds.lowest));
 }
+
+/** All acid of the jar, dissociated or not. */
+export const acidPart = (book: Book, jar: Composition): Part => sumParts(acidParts(book, jar).map(([, held]) => held));
 
 const acidParts = (book: Book, jar: Composition): readonly (readonly [number, Part])[] =>
   [...jar.substances].flatMap(([substanceId, held]) => {

@@ -33,10 +33,12 @@ export function planVariant(book: Book, variant: Variant, adjuster: ChosenActive
   return { plans: plans.sort((a, b) => comparePlans(book, a, b)), findings: plans.length > 0 ? [] : distinct(findings) };
 }
 
-type Lines = readonly PlanLine[];
+export type Lines = readonly PlanLine[];
+type Collect = (findings: readonly Finding[]) => void;
+const keepNone: Collect = () => {};
 
-/** The shade as one dry blend, or as one line a powder. */
-function shadeChoices(book: Book, shadeId: string, collect: (findings: readonly Finding[]) => void): readonly Lines[] {
+/** The shade as one dry blend, or as one line a powder; before netting. */
+export function shadeChoices(book: Book, shadeId: string, collect: Collect = keepNone): readonly Lines[] {
   const shade = need(book.shades, shadeId);
   const totalPpm = shade.parts.reduce((sum, one) => sum + one.sharePpm, 0);
   const blends = book.rulebook.stocks
@@ -60,7 +62,8 @@ function servesWhole(
   );
 }
 
-function activeChoices(book: Book, chosen: ChosenActive, collect: (findings: readonly Finding[]) => void): readonly Lines[] {
+/** An active or adjuster at a level, one line per stock that can bring it; before netting. */
+export function activeChoices(book: Book, chosen: ChosenActive, collect: Collect = keepNone): readonly Lines[] {
   const active = need(book.actives, chosen.activeId);
   const wanted = materialShare(active, chosen);
   const purpose = active.role;

@@ -41,6 +41,14 @@ function marginOf(scenario: ExposureScenario, exposure: Exposure, dose: { found:
   };
 }
 
+/** At most 0 where the margin reaches the floor. */
+const excessOf = ({ numerator, denominator }: Margin, { marginFloorCount }: ExposureScenario): bigint =>
+  BigInt(marginFloorCount) * denominator - numerator;
+
+/** The same over the scenario's own area, as an amount that adds up over what is in the jar. */
+export const exposureExcess = (scenario: ExposureScenario, exposure: Exposure, { found, whole }: { found: Part; whole: Part }): bigint =>
+  excessOf(marginOf(scenario, exposure, { found, whole, areaFactorPpm: WHOLE_AREA }), scenario);
+
 /** Findings of check 12. `areaFactorPpm`: how much of the scenario's area is covered; null = all of it. */
 export function checkExposure(book: Book, jar: Composition, areaFactorPpm: FactorPpm | null): readonly Finding[] {
   const scenario = book.rulebook.house.exposure;
@@ -49,7 +57,7 @@ export function checkExposure(book: Book, jar: Composition, areaFactorPpm: Facto
     if (found === 0n) return [];
     if (!exposure) return exposureDemanded ? [finding('exposure-no-figure', substanceId, { substanceId })] : [];
     const margin = marginOf(scenario, exposure, { found, whole: jar.whole, areaFactorPpm: areaFactorPpm ?? WHOLE_AREA });
-    if (margin.numerator >= BigInt(scenario.marginFloorCount) * margin.denominator) return [];
+    if (excessOf(margin, scenario) <= 0n) return [];
     const marginX100 = Number((margin.numerator * 100n) / margin.denominator);
     return [finding('exposure-margin', substanceId, { substanceId, marginX100, floorCount: scenario.marginFloorCount })];
   });

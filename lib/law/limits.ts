@@ -65,22 +65,33 @@ const heldOf = (jar: Composition, row: SubstanceLimit): readonly string[] =>
  * Every substance of a material that gives colour needs a permission in that market, water apart. A coating on a pigment is refused
  * too until the formulator lists it: nothing here can tell a coating from a dye.
  */
-function checkColourants(book: Book, jar: Composition, { market, day }: Where): readonly Finding[] {
+const checkColourants = (book: Book, jar: Composition, { market, day }: Where): readonly Finding[] =>
+  missingIn(
+    book,
+    [...jar.materials].filter(([, held]) => held > 0n).map(([materialId]) => materialId),
+    { market, day },
+  ).map((substanceId) => finding('law-colourant', market.id, { marketId: market.id, substanceId }));
+
+function missingIn(book: Book, materialIds: Iterable<string>, { market, day }: Where): readonly string[] {
   const permitted = new Set(
     book.rulebook.limits
       .filter((row): row is ColourantPermission => row.kind === 'colourant' && row.marketId === market.id && isInForce(row, day))
       .map((row) => row.substanceId),
   );
-  const colouring = [...jar.materials]
-    .filter(([, held]) => held > 0n)
-    .map(([materialId]) => need(book.materials, materialId))
+  const colouring = [...materialIds]
+    .map((materialId) => need(book.materials, materialId))
     .filter((material) => needsPermission(market, material));
   const substanceIds = new Set(colouring.flatMap((material) => material.substances.map(({ substanceId }) => substanceId)));
   return [...substanceIds]
     .filter((substanceId) => !permitted.has(substanceId) && !need(book.substances, substanceId).isWater)
-    .sort(compareText)
-    .map((substanceId) => finding('law-colourant', market.id, { marketId: market.id, substanceId }));
+    .sort(compareText);
 }
+
+/** Substances that these materials would colour a jar with and that some market of the edition does not permit. */
+export const colourantsMissing = (book: Book, materialIds: Iterable<string>, day: LocalDay): readonly string[] => {
+  const ids = [...materialIds];
+  return book.rulebook.markets.flatMap((market) => missingIn(book, ids, { market, day }));
+};
 
 /** EU positive list: pigments. US: whatever gives the jar its colour, clays and charcoal too (21 CFR 73 and 74). */
 const needsPermission = (market: Market, material: Material): boolean =>

@@ -7,8 +7,10 @@ import type { Plan, Variant } from '../rulebook/variant.ts';
 import type { MoneyMinor } from '../units/money.ts';
 import { WHOLE_PPM } from '../units/share.ts';
 import type { LocalDay } from '../units/time.ts';
-import { judgeVariant } from '../verdict/judge.ts';
-import { allVariants } from './enumerate.ts';
+import { compileBook } from './compiled/compile-book.ts';
+import type { ActiveChoice } from './compiled/compile-offer.ts';
+import type { FoundPlan, GoOn } from './compiled/find-permitted.ts';
+import { eachPermitted, foundVariant } from './compiled/find-permitted.ts';
 import { additionsPrice } from './price.ts';
 
 export interface Permitted {
@@ -20,17 +22,31 @@ export interface Permitted {
   readonly additionsPriceMinor: MoneyMinor;
 }
 
-/** Permitted variants of the edition in list order. Lazy: stop whenever enough has been seen. */
-export function* permittedVariants(book: Book, day: LocalDay): Generator<Permitted> {
-  for (const variant of allVariants(book)) {
-    const { plan, verdict } = judgeVariant(book, variant, { day });
-    if (plan && verdict.kind === 'permitted') yield permitted(book, variant, plan);
-  }
+/** Every permitted variant of the edition in list order: shade code, number of actives, active codes, levels. */
+export function permittedVariants(book: Book, day: LocalDay): readonly Permitted[] {
+  const compiled = compileBook(book, day);
+  const found: FoundPlan[] = [];
+  eachPermitted(compiled, (one) => void found.push(one));
+  return found.sort(inListOrder).map((one) => {
+    const { variant, plan } = foundVariant(one);
+    return { variant, plan, irritancyStepsCount: irritancySteps(book, plan), additionsPriceMinor: additionsPrice(book, variant) };
+  });
 }
 
-function permitted(book: Book, variant: Variant, plan: Plan): Permitted {
-  return { variant, plan, irritancyStepsCount: irritancySteps(book, plan), additionsPriceMinor: additionsPrice(book, variant) };
+function inListOrder(a: FoundPlan, b: FoundPlan): number {
+  return a.shade.number - b.shade.number || a.actives.length - b.actives.length || byActives(a, b) || byLevels(a, b);
 }
+
+function firstDifference(a: FoundPlan, b: FoundPlan, of: (choice: ActiveChoice) => number): number {
+  for (const [index, mine] of a.actives.entries()) {
+    const theirs = b.actives[index];
+    if (theirs && of(mine) !== of(theirs)) return of(mine) - of(theirs);
+  }
+  return 0;
+}
+
+const byActives = (a: FoundPlan, b: FoundPlan): number => firstDifference(a, b, (choice) => choice.activeNumber);
+const byLevels = (a: FoundPlan, b: FoundPlan): number => firstDifference(a, b, (choice) => choice.number);
 
 /** ⌈load / step⌉, exactly. */
 export function irritancySteps(book: Book, plan: Plan): number {
@@ -39,11 +55,17 @@ export function irritancySteps(book: Book, plan: Plan): number {
   return Number((irritancyLoad(book, jar) * BigInt(WHOLE_PPM) + step - 1n) / step);
 }
 
-/** Exact number of permitted variants. */
-export function countVariants(book: Book, day: LocalDay): number {
-  let count = 0;
-  for (const _ of permittedVariants(book, day)) count += 1;
-  return count;
+/** Exact number of permitted variants; null where `goOn` ended the count. */
+export function countVariants(book: Book, day: LocalDay, goOn?: GoOn): number | null {
+  const so = { count: 0 };
+  const isWhole = eachPermitted(
+    compileBook(book, day),
+    () => {
+      so.count += 1;
+    },
+    goOn,
+  );
+  return isWhole ? so.count : null;
 }
 
 /** Rows from..from+size of the list; fewer at its end. */
@@ -52,14 +74,7 @@ export function pageOfVariants(
   day: LocalDay,
   page: { readonly fromCount: number; readonly sizeCount: number },
 ): readonly Permitted[] {
-  const rows: Permitted[] = [];
-  let index = 0;
-  for (const one of permittedVariants(book, day)) {
-    if (index >= page.fromCount + page.sizeCount) break;
-    if (index >= page.fromCount) rows.push(one);
-    index += 1;
-  }
-  return rows;
+  return permittedVariants(book, day).slice(page.fromCount, page.fromCount + page.sizeCount);
 }
 
 /** The colour family of a variant's shade. */

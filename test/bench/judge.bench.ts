@@ -1,8 +1,8 @@
 // The verdict over the whole demonstration: every variant that its structure allows is judged once.
 
-import { allVariants } from '#lib/variants/enumerate.ts';
 import { judgeVariant } from '#lib/verdict/judge.ts';
 import { aDemoBook, TEST_DAY } from '#test/support/a-demo-book.ts';
+import { allVariants } from '#test/support/all-variants.ts';
 import type { Bench } from './bench.ts';
 import { timed } from './bench.ts';
 

@@ -7,6 +7,7 @@ import type { AShop } from '#test/support/a-shop.ts';
 import { aShop } from '#test/support/a-shop.ts';
 
 const HOUR_MS = 3_600_000;
+const newId = (): string => 'fault-1';
 const MINUTES_A_DAY = 24 * 60;
 
 beforeEach(() => void vi.useFakeTimers());
@@ -18,7 +19,7 @@ test('orders lapse at the first hour of the next day, and at the start of a serv
   const shop = aShop();
   const orderId = orderJar(shop);
   const clock = { minutes: 60 };
-  const stop = keepDaysEnding(() => shop.asNobody(clock.minutes));
+  const stop = keepDaysEnding(() => shop.asNobody(clock.minutes), newId);
   expect(stageOf(shop, orderId)).toBe('placed');
   clock.minutes = MINUTES_A_DAY;
   vi.advanceTimersByTime(HOUR_MS);
@@ -27,7 +28,7 @@ test('orders lapse at the first hour of the next day, and at the start of a serv
 
   const late = aShop();
   const left = orderJar(late);
-  keepDaysEnding(() => late.asNobody(MINUTES_A_DAY))();
+  keepDaysEnding(() => late.asNobody(MINUTES_A_DAY), newId)();
   expect(stageOf(late, left)).toBe('lapsed');
   expect(vi.getTimerCount()).toBe(0);
 });
@@ -41,7 +42,7 @@ test('a fault goes to the log and the next hour tries again', () => {
     tries.count += 1;
     if (tries.count === 1) throw new Error('the disk is away');
     return shop.asNobody(MINUTES_A_DAY);
-  });
+  }, newId);
   expect(said).toHaveBeenCalledWith(expect.stringContaining('the disk is away'));
   said.mockRestore();
   vi.advanceTimersByTime(HOUR_MS);

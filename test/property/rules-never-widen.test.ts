@@ -9,9 +9,9 @@ import type { Rulebook } from '#lib/rulebook/rulebook.ts';
 import { variantKey } from '#lib/rulebook/variant.ts';
 import { phX100 } from '#lib/units/chemistry.ts';
 import { factorPpm, sharePpm } from '#lib/units/share.ts';
-import { allVariants } from '#lib/variants/enumerate.ts';
 import { judgeVariant } from '#lib/verdict/judge.ts';
 import { aDemoRulebook, TEST_DAY } from '#test/support/a-demo-book.ts';
+import { allVariants } from '#test/support/all-variants.ts';
 
 const SEED = 20_261_125;
 const RUNS = 12;

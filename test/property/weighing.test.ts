@@ -10,7 +10,6 @@ import type { Plan } from '#lib/rulebook/variant.ts';
 import { exactFromText, exactMass, exactOfUg, exactText, GRAINS_PER_UG } from '#lib/units/exact-mass.ts';
 import { gramsToUg, massUg } from '#lib/units/mass.ts';
 import { factorPpm, partToPpm, sharePpm, WHOLE_PPM } from '#lib/units/share.ts';
-import { allVariants } from '#lib/variants/enumerate.ts';
 import { judgeVariant, judgeWeighed } from '#lib/verdict/judge.ts';
 import { bandOf, nearestStep, readingsIn } from '#lib/weighing/band.ts';
 import { isInPaste } from '#lib/weighing/bench-line.ts';
@@ -27,6 +26,7 @@ import { canWeigh, leastUg } from '#lib/weighing/scale.ts';
 import type { CornerLine } from '#lib/weighing/worst-corner.ts';
 import { narrowBands, worstSum } from '#lib/weighing/worst-corner.ts';
 import { aDemoBook, TEST_DAY } from '#test/support/a-demo-book.ts';
+import { allVariants } from '#test/support/all-variants.ts';
 import { aJarSize, aScaleProfile } from '#test/support/an-offer.ts';
 import { aLot, FERN_DAY, fernAsk, fernBook, fernPlan } from '#test/support/fern-jar.ts';
 

@@ -150,7 +150,7 @@ function masksAnswer(question: Question): Answered {
   const limitsOf = (plan: Parameters<NonNullable<JudgeContext['bench']>>[0]) =>
     massLimits({ book, plan, markets: book.rulebook.markets, day });
   const bench = benchFindings({ book, jarSize: size.value, scales: book.rulebook.scaleProfiles, limitsOf });
-  const found = threeMasks(book, [...permittedVariants(book, day)], {
+  const found = threeMasks(book, permittedVariants(book, day), {
     person: person.value,
     jarSizeId: size.value.id,
     context: { day, bench },

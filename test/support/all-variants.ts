@@ -1,8 +1,8 @@
 // Every variant that the rulebook's structure allows, one at a time and in the stable order of lists:
 // shade code, number of actives, active codes, levels. A generator, since the set can be far too large to hold.
-import type { Book } from '../rulebook/book.ts';
-import type { Active } from '../rulebook/offer.ts';
-import type { ChosenActive, Variant } from '../rulebook/variant.ts';
+import type { Book } from '#lib/rulebook/book.ts';
+import type { Active } from '#lib/rulebook/offer.ts';
+import type { ChosenActive, Variant } from '#lib/rulebook/variant.ts';
 
 const byCode = <T extends { readonly code: string }>(items: readonly T[]): readonly T[] =>
   [...items].sort((a, b) => (a.code < b.code ? -1 : 1));
