@@ -16,7 +16,11 @@ import { demoRulebook } from './demo/rulebook/demo-rulebook.ts';
 async function makeDemo(dataDir: string): Promise<string | null> {
   if (existsSync(shopFile(dataDir))) return `There is a shop in ${dataDir} already: set JARWRIGHT_DATA to an empty folder.`;
   try {
-    const held = await prepareData({ dataDir, holder: `npm run demo (process ${process.pid})`, fill: fillWithDemoShop });
+    const held = await prepareData({
+      dataDir,
+      holder: `npm run demo (process ${process.pid})`,
+      fill: (folder) => fillWithDemoShop(folder),
+    });
     held.release();
     return null;
   } catch (error) {

@@ -52,7 +52,7 @@ async function start(): Promise<void> {
   // The port comes first: when it is taken, nothing on the disk has changed.
   const address = await listen(server, settings);
   const holder = `the shop at ${address.address}:${address.port} (process ${process.pid})`;
-  const held: Held = await prepareData({ dataDir, holder, fill: settings.isEmpty ? null : fillWithDemoShop });
+  const held: Held = await prepareData({ dataDir, holder, fill: settings.isEmpty ? null : (folder) => fillWithDemoShop(folder) });
   closers.push(() => held.release());
 
   const usedBy = join(ROOT, build ?? '', `used-by-${process.pid}`);

@@ -1,11 +1,11 @@
 // The rulebook command as another program would use it: a process, JSON in, JSON out, and an exit code that can be told apart.
 import { spawnSync } from 'node:child_process';
 import { describe, expect, it } from 'vitest';
-import { demoRulebook } from '#app/_cli/demo/rulebook/demo-rulebook.ts';
 import { localDay } from '#lib/units/time.ts';
+import { smallRulebook } from '#test/support/small-shop/small-rulebook.ts';
 
 const DAY = '2026-11-25';
-const BOOK = JSON.stringify(demoRulebook(localDay(DAY)));
+const BOOK = JSON.stringify(smallRulebook(localDay(DAY)));
 const FERN = JSON.stringify({ shadeId: 'fern-bank', actives: [{ activeId: 'niacinamide', levelPpm: 20_000 }] });
 const ADULT = JSON.stringify([
   { questionId: 'age', optionIds: ['age-18'] },

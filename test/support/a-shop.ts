@@ -1,9 +1,8 @@
-// A whole shop in memory, made through its own flows as a real one is: founded, staffed, with two counters and a bench, the demonstration's
+// A whole shop in memory, made through its own flows as a real one is: founded, staffed, with two counters and a bench, the small
 // rulebook published as edition 1, a released lot of everything on the shelf. Made once per test file; each test gets its own copy of the bytes.
 
 import Database from 'better-sqlite3';
 import { onTestFinished } from 'vitest';
-import { demoLots } from '#app/_cli/demo/lots.data.ts';
 import { importDraft } from '#app/_flows/change-draft.ts';
 import type { Flow, FlowActor } from '#app/_flows/flow.ts';
 import { insertShop } from '#app/_flows/found-shop.ts';
@@ -23,6 +22,7 @@ import type { Rulebook } from '#lib/rulebook/rulebook.ts';
 import { aDemoRulebook, TEST_DAY } from './a-demo-book.ts';
 import { migratedBytes } from './shop-db.ts';
 import { later, numberedIds, T0 } from './shop-facts.ts';
+import { smallLots } from './small-shop/lots.data.ts';
 
 /** Codes of the people, whose role is in the name. */
 export const PEOPLE = {
@@ -128,7 +128,7 @@ function makeShop(rulebook: Rulebook): Buffer {
       effectiveAtMs: null,
     }),
   );
-  for (const lot of demoLots(rulebook, TEST_DAY)) {
+  for (const lot of smallLots(rulebook, TEST_DAY)) {
     const { lotId } = took(receiveLot(staff(mixer, 'mixer'), lot));
     took(decideLot(staff(mixer, 'mixer'), { lotId, kind: 'released', reason: 'certificate checked' }));
   }

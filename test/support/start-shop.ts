@@ -6,6 +6,7 @@ import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { prepareData } from '#app/_server/prepare-data.ts';
 
 const SERVE = fileURLToPath(new URL('../../app/_server/serve.ts', import.meta.url));
 const START_LIMIT_MS = 60_000;
@@ -25,14 +26,20 @@ export type Shop = {
   readonly stop: (signal?: NodeJS.Signals) => Promise<Ended>;
 };
 
-type Launch = { readonly args?: readonly string[]; readonly env?: Readonly<Record<string, string>> };
+type Launch = {
+  readonly args?: readonly string[];
+  readonly env?: Readonly<Record<string, string>>;
+  /** Fills the folder before the server comes; without it the server makes the demonstration. */
+  readonly fill?: (dataDir: string) => Promise<void>;
+};
 
 /** Runs the server until it ends by itself: for the starts that must fail. */
 export const runServer = (launch: Launch): Promise<Ended> => ending(launchServer(launch));
 
 /** Starts a shop and waits until it says where it is. The folder is removed when it stops. */
-export async function startShop({ args = [], env = {} }: Launch = {}): Promise<Shop> {
+export async function startShop({ args = [], env = {}, fill }: Launch = {}): Promise<Shop> {
   const dataDir = mkdtempSync(join(tmpdir(), 'jarwright-e2e-'));
+  if (fill) (await prepareData({ dataDir, holder: 'a test', fill })).release();
   const child = launchServer({ args: ['--port', '0', ...args], env: { JARWRIGHT_DATA: dataDir, ...env } });
   const ended = ending(child).finally(() => rmSync(dataDir, { recursive: true, force: true }));
   const url = await Promise.race([

@@ -4,13 +4,14 @@ import { join } from 'node:path';
 import { newId, readClock } from '#app/_server/clock.ts';
 import { runHere } from '#app/_server/run-here.ts';
 import { openServices } from '#app/_server/services.ts';
+import type { DemoContents } from './make-demo-shop.ts';
 import { makeDemoShop } from './make-demo-shop.ts';
 import { DEMO_PEOPLE } from './people.data.ts';
 
-export async function fillWithDemoShop(dataDir: string): Promise<void> {
+export async function fillWithDemoShop(dataDir: string, contents?: DemoContents): Promise<void> {
   const services = openServices({ dataDir, now: readClock, newId, runJob: runHere });
   try {
-    await makeDemoShop(services);
+    await makeDemoShop(services, contents);
   } finally {
     services.db.close();
   }

@@ -6,6 +6,7 @@ import { insertShop } from '#app/_flows/found-shop.ts';
 import { openAccount } from '#app/_flows/open-accounts.ts';
 import { bindScale, openStation } from '#app/_flows/open-station.ts';
 import { draftToCount, publishEdition } from '#app/_flows/publish-edition.ts';
+import type { NewLot } from '#app/_flows/receive-lot.ts';
 import { decideLot, receiveLot } from '#app/_flows/receive-lot.ts';
 import { hashPassword } from '#app/_server/password.ts';
 import type { Services } from '#app/_server/services.ts';
@@ -13,6 +14,7 @@ import { toFlow } from '#app/_server/to-flow.ts';
 import { invariant } from '#lib/base/invariant.ts';
 import type { Result } from '#lib/base/result.ts';
 import type { Rulebook } from '#lib/rulebook/rulebook.ts';
+import type { LocalDay } from '#lib/units/time.ts';
 import { localDayIn } from '#lib/units/time.ts';
 import { demoLots } from './lots.data.ts';
 import { DEMO_PEOPLE } from './people.data.ts';
@@ -33,8 +35,16 @@ export const DEMO_SHOP = {
 /** Whoever acts next: each step is taken by the one whose job it is. */
 type As = (actor: FlowActor) => Flow;
 
+/** What a demonstration works with, on the day of its first start. */
+export interface DemoContents {
+  readonly rulebook: (today: LocalDay) => Rulebook;
+  readonly lots: (rulebook: Rulebook, today: LocalDay) => readonly NewLot[];
+}
+
+const MARLPIT_LANE: DemoContents = { rulebook: demoRulebook, lots: demoLots };
+
 /** Fills a shop's migrated, empty file. Throws a Fault where a step is refused. */
-export async function makeDemoShop(services: Services): Promise<void> {
+export async function makeDemoShop(services: Services, contents: DemoContents = MARLPIT_LANE): Promise<void> {
   const now = services.now();
   const as: As = (actor) => toFlow({ services, now, newId: services.newId, actor });
   const nobody = as({ kind: 'nobody' });
@@ -46,9 +56,9 @@ export async function makeDemoShop(services: Services): Promise<void> {
   const staff = (code: string, role: 'formulator' | 'mixer'): Flow =>
     as({ kind: 'staff', accountId: people.get(code) ?? '', role, stationId: null });
   openPlaces(nobody);
-  const rulebook = demoRulebook(localDayIn(DEMO_SHOP.zone, now));
+  const rulebook = contents.rulebook(localDayIn(DEMO_SHOP.zone, now));
   await publishFirst({ services, rulebook, author: staff('formulator', 'formulator'), approver: staff('formulator2', 'formulator') });
-  stockShelves(staff('mixer', 'mixer'), rulebook);
+  stockShelves(staff('mixer', 'mixer'), contents.lots(rulebook, localDayIn(DEMO_SHOP.zone, now)));
 }
 
 function took<T>(step: Result<T, unknown>, what: string): T {
@@ -106,9 +116,8 @@ async function publishFirst({ services, rulebook, author, approver }: FirstEditi
 }
 
 /** Everything the rulebook works with stands on the shelf, received, checked and released. */
-function stockShelves(flow: Flow, rulebook: Rulebook): void {
-  const today = localDayIn(DEMO_SHOP.zone, flow.now);
-  for (const lot of demoLots(rulebook, today)) {
+function stockShelves(flow: Flow, lots: readonly NewLot[]): void {
+  for (const lot of lots) {
     const { lotId } = took(receiveLot(flow, lot), `lot ${lot.code} comes in`);
     took(decideLot(flow, { lotId, kind: 'released', reason: 'Certificate checked' }), `lot ${lot.code} is released`);
   }

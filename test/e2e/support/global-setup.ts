@@ -1,8 +1,9 @@
-// One demo shop for all journeys. It must end in good order and have said nothing on stderr: a fault that no journey noticed is one.
+// One small shop for all journeys. It must end in good order and have said nothing on stderr: a fault that no journey noticed is one.
+import { fillSmallShop } from '#test/support/small-shop/fill-small-shop.ts';
 import { startShop } from '#test/support/start-shop.ts';
 
 export default async function globalSetup(): Promise<() => Promise<void>> {
-  const shop = await startShop();
+  const shop = await startShop({ fill: fillSmallShop });
   process.env.JARWRIGHT_SHOP_URL = shop.url;
   return async () => {
     const { code, stderr } = await shop.stop();

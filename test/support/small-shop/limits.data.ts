@@ -1,0 +1,47 @@
+// Legal limits and markets of the demonstration. An aid: local law and a qualified safety assessor decide.
+import type { Dates } from './dates.ts';
+
+const EU = { marketId: 'EU', status: 'from-memory', source: 'Regulation (EC) No 1223/2009' };
+const US = { marketId: 'US', status: 'from-memory', source: '21 CFR Part 73' };
+
+const substance = (id: string, { maxPpm, substanceId }: { maxPpm: number; substanceId: string }, origin: Record<string, unknown>, more: Record<string, unknown> = {}) => ({
+  id,
+  kind: 'substance',
+  productKinds: ['rinse-off', 'leave-on'],
+  substances: [{ substanceId, factorPpm: 1_000_000 }],
+  maxPpm,
+  expressedAs: 'as supplied',
+  ...origin,
+  ...more,
+});
+
+const colourant = (id: string, origin: Record<string, unknown>, substanceId: string, conditions: string) => ({ id, kind: 'colourant', substanceId, conditions, ...origin });
+
+export const LIMITS = [
+  substance('eu-v-29-phenoxyethanol', { maxPpm: 10_000, substanceId: 'phenoxyethanol' }, { ...EU, source: `${EU.source}, Annex V/29` }),
+  substance('eu-aha-lactic', { maxPpm: 25_000, substanceId: 'lactic-acid' }, { ...EU, source: 'SCCNFP/0370/00, position paper on alpha-hydroxy acids (opinion, not law)' }, {
+    expressedAs: 'as acid',
+    cautionId: 'sun',
+  }),
+  substance('us-cir-aha-lactic', { maxPpm: 100_000, substanceId: 'lactic-acid' }, { ...US, source: 'Cosmetic Ingredient Review 1998, reaffirmed 2017', status: 'verified' }, {
+    expressedAs: 'as acid',
+    cautionId: 'sun-us',
+  }),
+  colourant('eu-iv-77891', { ...EU, source: `${EU.source}, Annex IV` }, 'titanium-dioxide', 'purity of E 171'),
+  colourant('eu-iv-77491', { ...EU, source: `${EU.source}, Annex IV` }, 'iron-oxide-red', 'purity of E 172'),
+  colourant('eu-iv-77288', { ...EU, source: `${EU.source}, Annex IV`, status: 'verified' }, 'chromium-oxide-green', 'free from chromate ion'),
+  colourant('us-73-2575', { ...US, source: '21 CFR 73.2575' }, 'titanium-dioxide', 'good manufacturing practice'),
+  colourant('us-73-2250', { ...US, source: '21 CFR 73.2250' }, 'iron-oxide-red', 'As up to 3, Pb up to 10, Hg up to 3 ppm'),
+  colourant('us-73-2327', { ...US, source: '21 CFR 73.2327', status: 'verified' }, 'chromium-oxide-green', 'not on lips; external use'),
+];
+
+export const marketData = (dates: Dates) =>
+  (['EU', 'US'] as const).map((id) => ({
+    id,
+    productKind: 'rinse-off',
+    colourantsListed: id === 'EU' ? 'pigments' : 'all-colouring',
+    responsiblePerson: { name: 'Marlpit Lane (invented)', address: '1 Marlpit Lane, Exampleton', contact: 'care@marlpit.example' },
+    safetyReport: { id: `safety-${id}-r2`, on: dates.testedOn, assessor: 'safety assessor (invented)', scope: 'Base R2, range 1' },
+    notificationReference: `${id}-0000001 (invented)`,
+    makerMandate: 'written mandate of the maker (invented)',
+  }));
