@@ -21,7 +21,7 @@ export function pairsNotJudged(book: Book): readonly OpenPair[] {
   return ids.flatMap((firstMaterialId, index) =>
     ids
       .slice(index + 1)
-      .filter((secondMaterialId) => pairRulings(book, firstMaterialId, secondMaterialId).length === 0)
+      .filter((secondMaterialId) => pairRulings(book, firstMaterialId, secondMaterialId, true).length === 0)
       .map((secondMaterialId) => ({ firstMaterialId, secondMaterialId })),
   );
 }

@@ -7,7 +7,7 @@ import { materialPart } from '../composition/compose.ts';
 import type { Book } from '../rulebook/book.ts';
 import { addParts, exceedsPpm, partToPpm } from '../units/share.ts';
 import type { PairRuling } from './pair-verdict.ts';
-import { pairRulings } from './pair-verdict.ts';
+import { isPairAdded, pairRulings } from './pair-verdict.ts';
 import { countsAgainst } from './ph-condition.ts';
 import type { CautionOwed } from './verdict.ts';
 
@@ -20,7 +20,7 @@ export function checkPairs(book: Book, jar: Composition, jarPh: JarPh): PairChec
   const findings: Finding[] = [];
   const cautions: CautionOwed[] = [];
   for (const [a, b] of meetings(jar)) {
-    const rulings = pairRulings(book, a, b);
+    const rulings = pairRulings(book, a, b, isPairAdded(jar, a, b));
     if (rulings === 'judged-with-the-base') continue;
     if (rulings.length === 0) findings.push(finding('pair-not-judged', 'pairs', { firstMaterialId: a, secondMaterialId: b }));
     for (const ruling of rulings) {

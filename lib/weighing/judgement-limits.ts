@@ -6,7 +6,7 @@ import type { ClassRule, ClassSide } from '../rulebook/judgement.ts';
 import { exceedsPpm, WHOLE_PPM } from '../units/share.ts';
 import { classPart } from '../verdict/check-classes.ts';
 import type { PairRuling } from '../verdict/pair-verdict.ts';
-import { pairRulings } from '../verdict/pair-verdict.ts';
+import { isPairAdded, pairRulings } from '../verdict/pair-verdict.ts';
 import type { LineContent } from './line-content.ts';
 import { byMaterial, shareLimit } from './line-content.ts';
 import type { MassLimit } from './mass-limit.ts';
@@ -20,7 +20,7 @@ function pairLimits(book: Book, contents: readonly LineContent[], jar: Compositi
   const ids = [...jar.materials].flatMap(([id, held]) => (held > 0n ? [id] : [])).sort();
   return ids.flatMap((a, index) =>
     ids.slice(index + 1).flatMap((b) => {
-      const rulings = pairRulings(book, a, b);
+      const rulings = pairRulings(book, a, b, isPairAdded(jar, a, b));
       return rulings === 'judged-with-the-base' ? [] : rulings.flatMap((ruling) => rulingLimits(book, contents, ruling));
     }),
   );

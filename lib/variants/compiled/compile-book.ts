@@ -176,14 +176,14 @@ function compileMeetings(book: Book, stockIds: readonly string[], rule: (ruling:
   const meeting = makeMeeting(book, rule);
   const cells = held.flatMap((mine, row) =>
     held.map((theirs, column) => {
-      if (row !== column) return meeting(mine, theirs);
+      if (row !== column) return meeting(mine, theirs, true);
       // A stock meets itself and the base as soon as it is there.
-      const own = meeting(mine, mine);
-      const withBase = meeting(mine, base);
+      const own = meeting(mine, mine, true);
+      const withBase = meeting(mine, base, true);
       return { isClash: own.isClash || withBase.isClash, rules: [...own.rules, ...withBase.rules] };
     }),
   );
-  const alone = meeting(base, base);
+  const alone = meeting(base, base, false);
   return {
     clash: Uint8Array.from(cells, ({ isClash }) => (isClash ? 1 : 0)),
     // A limit inside the base stands over every jar, so it wakes with every stock.
@@ -201,13 +201,13 @@ interface Meeting {
   readonly rules: readonly LimitRule[];
 }
 
-function makeMeeting(book: Book, rule: (ruling: PairRuling) => LimitRule): (mine: readonly string[], theirs: readonly string[]) => Meeting {
+function makeMeeting(book: Book, rule: (ruling: PairRuling) => LimitRule): (mine: readonly string[], theirs: readonly string[], isAdded: boolean) => Meeting {
   const made = new Map<string, Meeting>();
-  const ofPair = (a: string, b: string): Meeting => {
-    const key = a < b ? `${a}|${b}` : `${b}|${a}`;
+  const ofPair = (a: string, b: string, isAdded: boolean): Meeting => {
+    const key = `${a < b ? `${a}|${b}` : `${b}|${a}`}|${isAdded}`;
     const known = made.get(key);
     if (known) return known;
-    const rulings = pairRulings(book, a, b);
+    const rulings = pairRulings(book, a, b, isAdded);
     const limits = rulings === 'judged-with-the-base' ? [] : rulings.filter((ruling) => ruling.verdict === 'limit').map(rule);
     const found: Meeting = {
       isClash: rulings !== 'judged-with-the-base' && (rulings.length === 0 || rulings.some((ruling) => ruling.verdict === 'never')),
@@ -216,8 +216,8 @@ function makeMeeting(book: Book, rule: (ruling: PairRuling) => LimitRule): (mine
     made.set(key, found);
     return found;
   };
-  return (mine, theirs) => {
-    const all = mine.flatMap((a) => theirs.filter((b) => a !== b).map((b) => ofPair(a, b)));
+  return (mine, theirs, isAdded) => {
+    const all = mine.flatMap((a) => theirs.filter((b) => a !== b).map((b) => ofPair(a, b, isAdded)));
     return { isClash: all.some(({ isClash }) => isClash), rules: [...new Set(all.flatMap(({ rules }) => rules))] };
   };
 }

@@ -115,7 +115,7 @@ function meetings(book: Rulebook, jar: PlainJar, ph: PlainPh): readonly string[]
           (judged.firstMaterialId === a && judged.secondMaterialId === b) ||
           (judged.firstMaterialId === b && judged.secondMaterialId === a),
       );
-      if (!own && inBase(a) && inBase(b)) continue;
+      if (!own && inBase(a) && inBase(b) && !jar.added.has(a) && !jar.added.has(b)) continue;
       const classes = book.classJudgements.flatMap((judged) => [
         ...(classesOf(book, a).includes(judged.firstClass) && classesOf(book, b).includes(judged.secondClass)
           ? [{ ...judged, one: a, two: b }]
@@ -126,6 +126,7 @@ function meetings(book: Rulebook, jar: PlainJar, ph: PlainPh): readonly string[]
           ? [{ ...judged, one: b, two: a }]
           : []),
       ]);
+      if (!own && inBase(a) && inBase(b) && classes.length === 0) continue;
       const rulings = own ? [{ ...own, one: own.firstMaterialId, two: own.secondMaterialId }] : classes;
       const worst = (['never', 'limit', 'caution', 'fine'] as const).find((verdict) =>
         rulings.some((ruling) => ruling.verdict === verdict),
