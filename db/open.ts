@@ -9,7 +9,7 @@ import { asOutage } from './outage.ts';
 export const APPLICATION_ID = 0x4a41_5257;
 
 /** How many migrations make today's schema; the file carries the same number as its user_version. */
-export const SCHEMA_VERSION = 1;
+export const SCHEMA_VERSION = 2;
 
 /** The file is not one that this program can work with; the message says what to do. */
 export class UnfitFile extends Error {

@@ -6,12 +6,13 @@ import type { Orm, Reading, Writing } from './connection.ts';
 import type { Row } from './query.ts';
 import { given, inserting, prepared } from './query.ts';
 import { jar, mend, orderLink } from './schema-bench.ts';
-import { customerOrder, orderClaim, orderEnd, orderHold, orderHoldEnd } from './schema-orders.ts';
+import { customerOrder, orderClaim, orderClaimEnd, orderEnd, orderHold, orderHoldEnd } from './schema-orders.ts';
 import { holdDecision, jarRelease } from './schema-release.ts';
 
 export type Order = Row<typeof customerOrder>;
 export type OrderEnd = Row<typeof orderEnd>;
 export type OrderClaim = Row<typeof orderClaim>;
+export type ClaimEnding = Pick<Row<typeof orderClaimEnd>, 'byAccountId' | 'reason' | 'atMs'>;
 export type OrderHold = Row<typeof orderHold>;
 export type OrderLink = Row<typeof orderLink>;
 
@@ -31,6 +32,15 @@ export function orderStage({ end, hold, claim, jar: bound, release, decision, di
 
 const stillHeld = (orm: Orm): SQL => notExists(orm.select().from(orderHoldEnd).where(eq(orderHoldEnd.holdId, orderHold.id)));
 
+/** In somebody's hands now; a claim that ended is history. */
+export const stillClaimed = (orm: Orm): SQL =>
+  notExists(
+    orm
+      .select()
+      .from(orderClaimEnd)
+      .where(and(eq(orderClaimEnd.orderId, orderClaim.orderId), eq(orderClaimEnd.claimNo, orderClaim.claimNo))),
+  );
+
 /** `discard` is a jar thrown away at the bench; `decision` is what became of a held one. */
 const views = (orm: Orm) =>
   orm
@@ -48,7 +58,7 @@ const views = (orm: Orm) =>
     .from(customerOrder)
     .leftJoin(orderEnd, eq(orderEnd.orderId, customerOrder.id))
     .leftJoin(orderHold, and(eq(orderHold.orderId, customerOrder.id), stillHeld(orm)))
-    .leftJoin(orderClaim, eq(orderClaim.orderId, customerOrder.id))
+    .leftJoin(orderClaim, and(eq(orderClaim.orderId, customerOrder.id), stillClaimed(orm)))
     .leftJoin(jar, eq(jar.orderId, customerOrder.id))
     .leftJoin(jarRelease, eq(jarRelease.jarCode, jar.batchCode))
     .leftJoin(holdDecision, eq(holdDecision.jarCode, jar.batchCode))
@@ -139,7 +149,26 @@ export const listOrderedVariantKeys = (tx: Reading, sinceDay: LocalDay): readonl
 
 export const insertOrder: (tx: Writing, row: Order) => void = inserting(customerOrder);
 export const insertOrderEnd: (tx: Writing, row: OrderEnd) => void = inserting(orderEnd);
-export const insertOrderClaim: (tx: Writing, row: OrderClaim) => void = inserting(orderClaim);
+
+const lastClaim = prepared((orm) =>
+  orm
+    .select({ claimNo: max(orderClaim.claimNo) })
+    .from(orderClaim)
+    .where(eq(orderClaim.orderId, given('orderId')))
+    .prepare(),
+);
+const insertClaim = inserting(orderClaim);
+const insertClaimEnd = inserting(orderClaimEnd);
+
+/** Adds the next claim of an order. */
+export const insertOrderClaim = (tx: Writing, row: Omit<OrderClaim, 'claimNo'>): void =>
+  insertClaim(tx, { ...row, claimNo: (lastClaim(tx).get({ orderId: row.orderId })?.claimNo ?? 0) + 1 });
+
+/** Takes an order out of the hands that hold it; nothing where nobody does. */
+export function endOrderClaim(tx: Writing, claim: OrderClaim | null, { byAccountId, reason, atMs }: ClaimEnding): void {
+  if (claim) insertClaimEnd(tx, { orderId: claim.orderId, claimNo: claim.claimNo, byAccountId, reason, atMs });
+}
+
 export const insertOrderHold: (tx: Writing, row: OrderHold) => void = inserting(orderHold);
 export const insertOrderHoldEnd: (tx: Writing, row: Row<typeof orderHoldEnd>) => void = inserting(orderHoldEnd);
 export const insertOrderLink: (tx: Writing, row: OrderLink) => void = inserting(orderLink);

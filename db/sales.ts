@@ -2,6 +2,7 @@
 import { and, asc, count, countDistinct, eq, gte, lte, sql, sum } from 'drizzle-orm';
 import type { IsoWeek } from '#lib/units/time.ts';
 import type { Reading } from './connection.ts';
+import { stillClaimed } from './orders.ts';
 import { given, prepared } from './query.ts';
 import { complaint } from './schema-afterwards.ts';
 import { jar, mend, orderLink } from './schema-bench.ts';
@@ -67,7 +68,7 @@ const jarByJar = prepared((orm) =>
     })
     .from(orderEnd)
     .innerJoin(customerOrder, eq(customerOrder.id, orderEnd.orderId))
-    .innerJoin(orderClaim, eq(orderClaim.orderId, customerOrder.id))
+    .innerJoin(orderClaim, and(eq(orderClaim.orderId, customerOrder.id), stillClaimed(orm)))
     .innerJoin(jar, eq(jar.orderId, customerOrder.id))
     .innerJoin(jarRelease, eq(jarRelease.jarCode, jar.batchCode))
     .leftJoin(orderLink, eq(orderLink.orderId, customerOrder.id))

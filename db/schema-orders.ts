@@ -1,7 +1,7 @@
 // What customers ordered, and how each order ended. Its stage is read from these facts, never stored. No answer of a customer is here.
 
 import { sql } from 'drizzle-orm';
-import { check, index, primaryKey, sqliteTable, unique } from 'drizzle-orm/sqlite-core';
+import { check, foreignKey, index, primaryKey, sqliteTable, unique } from 'drizzle-orm/sqlite-core';
 import { LANGS } from '#lib/rulebook/language.ts';
 import {
   flag,
@@ -105,19 +105,40 @@ export const orderEnd = sqliteTable(
   ],
 );
 
-/** A mixer took it on. */
-export const orderClaim = sqliteTable('order_claim', {
-  orderId: uuid()
-    .primaryKey()
-    .references(() => customerOrder.id),
-  byAccountId: uuid()
-    .notNull()
-    .references(() => account.id),
-  stationId: uuid()
-    .notNull()
-    .references(() => station.id),
-  atMs: instantMs().notNull(),
-});
+/** A mixer took it on. Numbered within the order: one that was given back or handed over is claimed again. One open claim at a time (trigger). */
+export const orderClaim = sqliteTable(
+  'order_claim',
+  {
+    orderId: uuid()
+      .notNull()
+      .references(() => customerOrder.id),
+    claimNo: whole().notNull(),
+    byAccountId: uuid()
+      .notNull()
+      .references(() => account.id),
+    stationId: uuid()
+      .notNull()
+      .references(() => station.id),
+    atMs: instantMs().notNull(),
+  },
+  (t) => [primaryKey({ columns: [t.orderId, t.claimNo] })],
+);
+
+/** Out of those hands: back to the queue, or into another's. Nobody: the shop itself. */
+export const orderClaimEnd = sqliteTable(
+  'order_claim_end',
+  {
+    orderId: uuid().notNull(),
+    claimNo: whole().notNull(),
+    byAccountId: uuid().references(() => account.id),
+    reason: plainText().notNull(),
+    atMs: instantMs().notNull(),
+  },
+  (t) => [
+    primaryKey({ columns: [t.orderId, t.claimNo] }),
+    foreignKey({ columns: [t.orderId, t.claimNo], foreignColumns: [orderClaim.orderId, orderClaim.claimNo] }),
+  ],
+);
 
 /** Set aside, e.g. by a new edition or a stop, until somebody asked the customer. One open hold at a time (trigger). */
 export const orderHold = sqliteTable(

@@ -1,8 +1,9 @@
 // The impossible cannot be stored: lots and orders.
 import { describe } from 'vitest';
 import type { Writing } from '#db/connection.ts';
+import { insertJar } from '#db/jars.ts';
 import { insertLot, insertLotEvent, insertLotUse } from '#db/lots.ts';
-import { insertOrderClaim, insertOrderEnd, insertOrderHold, insertOrderLink } from '#db/orders.ts';
+import { endOrderClaim, findOrder, insertOrderClaim, insertOrderEnd, insertOrderHold, insertOrderLink } from '#db/orders.ts';
 import { inserting } from '#db/query.ts';
 import { insertRequest } from '#db/requests.ts';
 import { insertReservation, listOpenReservations } from '#db/reservations.ts';
@@ -10,7 +11,20 @@ import { reservationFreed } from '#db/schema-orders.ts';
 import { massDifferenceUg, massUg } from '#lib/units/mass.ts';
 import { localDay } from '#lib/units/time.ts';
 import { refuses } from '#test/support/refuses.ts';
-import { BENCH, collect, idOf, KAOLIN_LOT, later, MANAGER, MIXER, makeJar, placeOrder, stampAt, T0 } from '#test/support/shop-facts.ts';
+import {
+  BENCH,
+  collect,
+  DAY,
+  idOf,
+  KAOLIN_LOT,
+  later,
+  MANAGER,
+  MIXER,
+  makeJar,
+  placeOrder,
+  stampAt,
+  T0,
+} from '#test/support/shop-facts.ts';
 
 const lotRow = {
   kind: 'stock',
@@ -83,6 +97,18 @@ const end = (tx: Writing, orderId: string, kind: 'cancelled' | 'lapsed' | 'disca
   insertOrderEnd(tx, { orderId, kind, reason: '', byAccountId, ...stampAt(9) });
 const claim = (tx: Writing, orderId: string): void =>
   insertOrderClaim(tx, { orderId, byAccountId: MIXER, stationId: BENCH, atMs: later(1) });
+const jarRow = {
+  batchCode: 'ML263290001X',
+  localDay: DAY,
+  batchNo: 1,
+  tareUg: massUg(42_000_000),
+  jarLotId: null,
+  stationId: BENCH,
+  byAccountId: MIXER,
+  boundAtMs: later(3),
+} as const;
+const giveBack = (tx: Writing, orderId: string): void =>
+  endOrderClaim(tx, findOrder(tx, orderId)?.claim ?? null, { byAccountId: MIXER, reason: '', atMs: later(2) });
 const hold = (tx: Writing, orderId: string, no: number): void =>
   insertOrderHold(tx, { id: idOf(no), orderId, reason: '', findings: [], byAccountId: null, atMs: T0 });
 
@@ -105,8 +131,8 @@ describe('orders', () => {
       },
     ],
     [
-      'two claims',
-      /UNIQUE.*order_claim/,
+      'two open claims',
+      /claimed already/,
       (tx, at) => {
         const { orderId } = placeOrder(tx, 1, at.editionHash);
         claim(tx, orderId);
@@ -127,6 +153,39 @@ describe('orders', () => {
       /does not lapse/,
       (tx, at) => {
         const { orderId } = placeOrder(tx, 1, at.editionHash);
+        claim(tx, orderId);
+        end(tx, orderId, 'lapsed', null);
+      },
+    ],
+    [
+      'a jar for an order that was given back',
+      /only for a claimed, open order/,
+      (tx, at) => {
+        const { orderId } = placeOrder(tx, 1, at.editionHash);
+        claim(tx, orderId);
+        giveBack(tx, orderId);
+        insertJar(tx, { ...jarRow, orderId });
+      },
+    ],
+    [
+      'a claim that ends twice',
+      /UNIQUE.*order_claim_end/,
+      (tx, at) => {
+        const { orderId } = placeOrder(tx, 1, at.editionHash);
+        claim(tx, orderId);
+        const held = findOrder(tx, orderId)?.claim ?? null;
+        const ending = { byAccountId: MIXER, reason: '', atMs: later(2) };
+        endOrderClaim(tx, held, ending);
+        endOrderClaim(tx, held, ending);
+      },
+    ],
+    [
+      'an order that lapses in other hands',
+      /does not lapse/,
+      (tx, at) => {
+        const { orderId } = placeOrder(tx, 1, at.editionHash);
+        claim(tx, orderId);
+        giveBack(tx, orderId);
         claim(tx, orderId);
         end(tx, orderId, 'lapsed', null);
       },

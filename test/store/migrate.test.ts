@@ -2,11 +2,13 @@
 import { join } from 'node:path';
 import Database from 'better-sqlite3';
 import { describe, expect, test } from 'vitest';
+import { configure, shopDbOver } from '#db/connection.ts';
 import { MIGRATIONS_DIR, migrateFile, migrateShop, readMigrations } from '#db/migrate.ts';
 import { APPLICATION_ID, openShopDb, UnfitFile } from '#db/open.ts';
+import { endOrderClaim, findOrder, insertOrderClaim } from '#db/orders.ts';
 import { shopFile } from '#db/paths.ts';
 import { freshFolder } from '#test/support/shop-db.ts';
-import { insertShop } from '#test/support/shop-facts.ts';
+import { BENCH, CHECKER, insertLots, insertShop, later, MIXER, placeOrder, publish } from '#test/support/shop-facts.ts';
 
 const REAL = readMigrations(MIGRATIONS_DIR);
 
@@ -93,6 +95,31 @@ describe('a table that is rebuilt', () => {
 });
 
 describe('an older file', () => {
+  test('with a claimed order keeps the claim, and the order can then change hands', () => {
+    const file = join(freshFolder(), 'shop.db');
+    migrateFile(file, REAL.slice(0, 1));
+    const sqlite = new Database(file);
+    configure(sqlite);
+    const { orderId } = shopDbOver(sqlite).write((tx) => {
+      insertShop(tx);
+      insertLots(tx);
+      return placeOrder(tx, 1, publish(tx, 'First').hash);
+    });
+    sqlite.prepare('INSERT INTO order_claim VALUES (?, ?, ?, ?)').run(orderId, MIXER, BENCH, later(1));
+    sqlite.close();
+    migrateFile(file);
+    const db = openShopDb(file);
+    const claim = db.write((tx) => {
+      const before = findOrder(tx, orderId)?.claim ?? null;
+      endOrderClaim(tx, before, { byAccountId: MIXER, reason: 'handed over', atMs: later(2) });
+      insertOrderClaim(tx, { orderId, byAccountId: CHECKER, stationId: BENCH, atMs: later(2) });
+      return { before, after: findOrder(tx, orderId)?.claim };
+    });
+    db.close();
+    expect(claim.before).toEqual({ orderId, claimNo: 1, byAccountId: MIXER, stationId: BENCH, atMs: later(1) });
+    expect(claim.after).toMatchObject({ claimNo: 2, byAccountId: CHECKER });
+  });
+
   test('is copied whole before anything changes', () => {
     const file = family();
     const copy = migrateFile(file, [PARENT_AND_CHILD, REBUILD_PARENT]);
