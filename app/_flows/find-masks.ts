@@ -4,6 +4,7 @@ import { accept } from '#lib/base/result.ts';
 import type { Outcome } from '#lib/rulebook/questionnaire.ts';
 import type { Variant } from '#lib/rulebook/variant.ts';
 import { threeMasks } from '#lib/variants/three-masks.ts';
+import { absentStocks } from './absent-stocks.ts';
 import type { Flow } from './flow.ts';
 import type { ShownMask } from './mask-view.ts';
 import { maskView } from './mask-view.ts';
@@ -22,11 +23,12 @@ export function findMasks(flow: Flow, asked: VisitAsked): Result<MasksAnswer, Vi
   return flow.db.read((tx): Result<MasksAnswer, VisitRefusal> => {
     const visit = openVisit(tx, flow, asked);
     if (!visit.ok) return visit;
-    const { edition, person, jarSize, context } = visit.value;
+    const { edition, person, jarSize, context, stand } = visit.value;
     const [outcome, ...others] = person.outcomes;
     if (outcome !== undefined) return accept({ kind: 'outcome', outcome, others });
     const permitted = flow.editions.permitted(edition.head.hash, edition.book, context.day);
-    const { masks, noActiveFits } = threeMasks(edition.book, permitted, { person, jarSizeId: jarSize.id, context });
+    const absentStockIds = absentStocks(edition.book, stand);
+    const { masks, noActiveFits } = threeMasks(edition.book, permitted, { person, jarSizeId: jarSize.id, context, absentStockIds });
     if (masks.length === 0) return accept({ kind: 'outcome', outcome: 'none', others: [] });
     return accept({
       kind: 'masks',

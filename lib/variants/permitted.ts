@@ -20,6 +20,8 @@ export interface Permitted {
   /** Irritancy of that plan in the house's steps, rounded up. */
   readonly irritancyStepsCount: number;
   readonly additionsPriceMinor: MoneyMinor;
+  /** Shade code, then active codes with their levels: the last tie-break, which no renumbering of ids can move. */
+  readonly codeKey: string;
 }
 
 /** Every permitted variant of the edition in list order: shade code, number of actives, active codes, levels. */
@@ -29,8 +31,21 @@ export function permittedVariants(book: Book, day: LocalDay): readonly Permitted
   eachPermitted(compiled, (one) => void found.push(one));
   return found.sort(inListOrder).map((one) => {
     const { variant, plan } = foundVariant(one);
-    return { variant, plan, irritancyStepsCount: irritancySteps(book, plan), additionsPriceMinor: additionsPrice(book, variant) };
+    return {
+      variant,
+      plan,
+      irritancyStepsCount: irritancySteps(book, plan),
+      additionsPriceMinor: additionsPrice(book, variant),
+      codeKey: codeKey(book, variant),
+    };
   });
+}
+
+function codeKey(book: Book, variant: Variant): string {
+  const actives = variant.actives.map(
+    ({ activeId, levelPpm }) => `${need(book.actives, activeId).code}@${String(levelPpm).padStart(7, '0')}`,
+  );
+  return `${need(book.shades, variant.shadeId).code}|${actives.sort().join('+')}`;
 }
 
 function inListOrder(a: FoundPlan, b: FoundPlan): number {

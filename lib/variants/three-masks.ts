@@ -6,6 +6,7 @@ import type { Plan, Variant } from '../rulebook/variant.ts';
 import type { MoneyMinor } from '../units/money.ts';
 import { judgeVariant } from '../verdict/judge.ts';
 import type { JudgeContext, Verdict } from '../verdict/verdict.ts';
+import { mayBeOffered } from './may-be-offered.ts';
 import type { Permitted } from './permitted.ts';
 import { colourFamily } from './permitted.ts';
 import { priceOf } from './price.ts';
@@ -32,11 +33,15 @@ export interface MaskQuery {
   readonly person: Person;
   readonly jarSizeId: string;
   readonly context: Omit<JudgeContext, 'person'>;
+  /** Stocks of which the shop has nothing that it may use; none by default. Check 15 stands either way: this only spares asking. */
+  readonly absentStockIds?: ReadonlySet<string>;
 }
 
 /** Masks for a person among the permitted variants of the edition; each is judged again with the person, bench and shop before it is shown. */
 export function threeMasks(book: Book, permitted: readonly Permitted[], query: MaskQuery): MasksFound {
-  const ranked = [...rankAll(book, permitted, query.person.wishes)].sort(bestFirst);
+  const isOffered = mayBeOffered(book, query.person, query.absentStockIds ?? new Set());
+  const offered = permitted.filter((one) => isOffered(one.variant));
+  const ranked = [...rankAll(book, offered, query.person.wishes)].sort(bestFirst);
   const offer = (role: MaskRole, candidates: readonly Ranked[]): Mask | null => firstMakeable(book, query, role, candidates);
   const closest = offer('closest', ranked);
   if (!closest) return { masks: [], noActiveFits: false };

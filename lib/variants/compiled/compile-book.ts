@@ -201,7 +201,10 @@ interface Meeting {
   readonly rules: readonly LimitRule[];
 }
 
-function makeMeeting(book: Book, rule: (ruling: PairRuling) => LimitRule): (mine: readonly string[], theirs: readonly string[], isAdded: boolean) => Meeting {
+function makeMeeting(
+  book: Book,
+  rule: (ruling: PairRuling) => LimitRule,
+): (mine: readonly string[], theirs: readonly string[], isAdded: boolean) => Meeting {
   const made = new Map<string, Meeting>();
   const ofPair = (a: string, b: string, isAdded: boolean): Meeting => {
     const key = `${a < b ? `${a}|${b}` : `${b}|${a}`}|${isAdded}`;
