@@ -1,5 +1,5 @@
-// Keeps the one worker thread: jobs run one after another; a job that throws or exhausts memory ends as `crashed` and the next one
-// gets a new thread. A stopped job is asked first and ended by force only when it does not listen.
+// Keeps the one worker thread: jobs run one after another; a job that throws, exhausts memory or cannot be handed over ends as `crashed`
+// and the next one gets a new thread where it needs one. A stopped job is asked first and ended by force only when it does not listen.
 import { Worker } from 'node:worker_threads';
 import type { JobKind, JobMessage, JobOptions, JobOutcome, JobRunner, JobTable } from './jobs.ts';
 
@@ -29,7 +29,7 @@ export function makeJobRunner({ file = new URL('./worker.ts', import.meta.url), 
   return {
     run: (kind, input, options = {}) => {
       const outcome = state.last.then(() =>
-        state.isClosed ? ({ kind: 'cancelled' } as const) : runOn(thread, { kind, input, options, graceMs }),
+        state.isClosed ? ({ kind: 'cancelled' } as const) : begin(thread, { kind, input, options, graceMs }),
       );
       state.last = outcome;
       return outcome;
@@ -48,10 +48,20 @@ type Job<K extends JobKind> = {
   readonly graceMs: number;
 };
 
-function runOn<K extends JobKind>(thread: () => Worker, { kind, input, options, graceMs }: Job<K>): Promise<JobOutcome<K>> {
+/** A thread that cannot be made is this job's crash only: those behind it go on. */
+function begin<K extends JobKind>(thread: () => Worker, job: Job<K>): JobOutcome<K> | Promise<JobOutcome<K>> {
+  if (job.options.signal?.aborted) return { kind: 'cancelled' };
+  try {
+    return runOn(thread(), job);
+  } catch (error) {
+    return { kind: 'crashed', reason: textOf(error) };
+  }
+}
+
+const textOf = (error: unknown): string => (error instanceof Error ? (error.stack ?? error.message) : String(error));
+
+function runOn<K extends JobKind>(worker: Worker, { kind, input, options, graceMs }: Job<K>): Promise<JobOutcome<K>> {
   const { signal, deadlineMs, onProgress } = options;
-  if (signal?.aborted) return Promise.resolve({ kind: 'cancelled' });
-  const worker = thread();
   const stopFlag = new SharedArrayBuffer(Int32Array.BYTES_PER_ELEMENT);
   const seen: { stop: StopReason | null; error: string | null; timers: NodeJS.Timeout[] } = { stop: null, error: null, timers: [] };
 
@@ -64,7 +74,7 @@ function runOn<K extends JobKind>(thread: () => Worker, { kind, input, options, 
     };
     const onAbort = (): void => stop('cancelled');
     const onError = (error: unknown): void => {
-      seen.error = error instanceof Error ? (error.stack ?? error.message) : String(error);
+      seen.error = textOf(error);
     };
     const onMessage = (message: JobMessage): void => {
       if (message.kind === 'progress') onProgress?.(message.doneThousandths);
@@ -88,6 +98,10 @@ function runOn<K extends JobKind>(thread: () => Worker, { kind, input, options, 
     worker.on('message', onMessage).on('error', onError).on('exit', onExit);
     signal?.addEventListener('abort', onAbort);
     if (deadlineMs !== undefined) seen.timers.push(setTimeout(() => stop('ran-out'), deadlineMs));
-    worker.postMessage({ kind, input, stopFlag });
+    try {
+      worker.postMessage({ kind, input, stopFlag });
+    } catch (error) {
+      end({ kind: 'crashed', reason: textOf(error) });
+    }
   });
 }

@@ -85,6 +85,21 @@ describe('a worker that misbehaves', () => {
     expect(await ask(jobs, 'who')).toMatchObject({ kind: 'done' });
   });
 
+  test('a job that cannot be handed over is the only one that ends as crashed', async () => {
+    const jobs = runner();
+    const refused = jobs.run('hash-document', { at: () => 1 } as never);
+    const next = jobs.run('hash-document', []);
+    expect(await refused).toMatchObject({ kind: 'crashed', reason: expect.stringContaining('could not be cloned') });
+    expect(await next).toMatchObject({ kind: 'done' });
+    expect(await jobs.run('hash-document', [])).toMatchObject({ kind: 'done' });
+  });
+
+  test('a thread that cannot be made is the crash of one job, and the runner goes on', async () => {
+    const jobs = runner({ file: new URL('https://shop.example/worker.ts') });
+    expect(await ask(jobs, 'who')).toMatchObject({ kind: 'crashed', reason: expect.stringContaining('file') });
+    expect(await ask(jobs, 'who')).toMatchObject({ kind: 'crashed' });
+  });
+
   test('jobs run one after another', async () => {
     const jobs = odd();
     const ended: string[] = [];
