@@ -1,6 +1,5 @@
 // Published editions: numbered, frozen, named by the hash of their canonical bytes.
 import { asc, desc, eq, lte } from 'drizzle-orm';
-import { invariant } from '#lib/base/invariant.ts';
 import type { InstantMs } from '#lib/units/time.ts';
 import type { Reading, Writing } from './connection.ts';
 import type { Row } from './query.ts';
@@ -28,7 +27,7 @@ const inForce = prepared((orm) =>
     .select(headColumns)
     .from(edition)
     .where(lte(edition.effectiveAtMs, given('atMs')))
-    .orderBy(desc(edition.effectiveAtMs), desc(edition.editionNo))
+    .orderBy(desc(edition.editionNo))
     .limit(1)
     .prepare(),
 );
@@ -57,7 +56,10 @@ const signatures = prepared((orm) =>
 );
 const insert = inserting(edition);
 
-/** The edition that decides at an instant: the one that took effect last. Undefined before the first. */
+/**
+ * The edition that decides at an instant: the highest number among those whose hour has come, so that one which waited never undoes a
+ * younger one. Undefined before the first.
+ */
 export const findEditionInForce = (tx: Reading, atMs: InstantMs): EditionHead | undefined => inForce(tx).get({ atMs });
 export const findEdition = (tx: Reading, hash: string): EditionHead | undefined => byHash(tx).get({ hash });
 
@@ -67,11 +69,19 @@ export const findEditionDocument = (tx: Reading, hash: string): string | undefin
 /** Every edition without its document, newest first. */
 export const listEditions = (tx: Reading): readonly EditionHead[] => heads(tx).all();
 
+/** The one with the highest number, in force or waiting for its hour. */
+export const findNewestEdition = (tx: Reading): EditionHead | undefined => listEditions(tx)[0];
+
+export interface NewEdition extends Omit<Edition, 'editionNo' | 'hash' | 'document'> {
+  /** The bytes to freeze, once the number that stands in them is known. */
+  readonly documentOf: (editionNo: number) => string;
+}
+
 /** Freezes a document. @returns its head, with the next number and the hash of the document */
-export function insertEdition(tx: Writing, published: Omit<Edition, 'editionNo' | 'hash'>): EditionHead {
-  const { document: text, ...rest } = published;
-  const head = { ...rest, editionNo: (listEditions(tx)[0]?.editionNo ?? 0) + 1, hash: sha256(text) };
-  invariant(findEdition(tx, head.hash) === undefined, 'this very document is an edition already');
+export function insertEdition(tx: Writing, { documentOf, ...rest }: NewEdition): EditionHead {
+  const editionNo = (findNewestEdition(tx)?.editionNo ?? 0) + 1;
+  const text = documentOf(editionNo);
+  const head = { ...rest, editionNo, hash: sha256(text) };
   insert(tx, { ...head, document: text });
   return head;
 }

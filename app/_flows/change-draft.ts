@@ -5,7 +5,7 @@ import type { DraftHead, DraftMoved } from '#db/drafts.ts';
 import { findLatestDraft, saveDraft } from '#db/drafts.ts';
 import type { Result } from '#lib/base/result.ts';
 import { accept, refuse } from '#lib/base/result.ts';
-import { editionText } from '#lib/edition/canonical.ts';
+import { draftText } from '#lib/edition/canonical.ts';
 import type { NothingToChange } from '#lib/edition/change.ts';
 import { applyChange } from '#lib/edition/change.ts';
 import type { Book } from '#lib/rulebook/book.ts';
@@ -73,7 +73,7 @@ function save(
 ): Result<DraftHead, DraftMoved> {
   const saved = saveDraft(tx, {
     parentRevisionNo,
-    document: editionText(rulebook),
+    document: draftText(rulebook),
     byAccountId: staffOf(flow).accountId,
     changed,
     atMs: flow.now,

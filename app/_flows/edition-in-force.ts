@@ -2,7 +2,7 @@
 
 import type { Reading } from '#db/connection.ts';
 import type { EditionHead } from '#db/editions.ts';
-import { findEdition, findEditionDocument, findEditionInForce } from '#db/editions.ts';
+import { findEdition, findEditionDocument, findEditionInForce, findNewestEdition } from '#db/editions.ts';
 import { invariant } from '#lib/base/invariant.ts';
 import type { Book } from '#lib/rulebook/book.ts';
 import type { Flow } from './flow.ts';
@@ -15,6 +15,12 @@ export interface OpenEdition {
 /** Null in a shop that has not published yet. */
 export function editionInForce(tx: Reading, flow: Flow): OpenEdition | null {
   const head = findEditionInForce(tx, flow.now);
+  return head ? open(tx, flow, head) : null;
+}
+
+/** The newest edition, which may still wait for its hour: what comes after it is compared with it. Null in a shop that has not published yet. */
+export function newestEdition(tx: Reading, flow: Flow): OpenEdition | null {
+  const head = findNewestEdition(tx);
   return head ? open(tx, flow, head) : null;
 }
 

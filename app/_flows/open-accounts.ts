@@ -1,13 +1,14 @@
-// Accounts of staff, opened by a formulator or manager. The first one of a shop comes with the shop itself (open-shop).
+// Accounts of staff, opened by a manager: a formulator who could open a second account would sign their own work. The first account of
+// a shop comes with the shop itself (open-shop).
 
 import type { Writing } from '#db/connection.ts';
 import type { Account } from '#db/people.ts';
-import { findAccountByCode, findSecretHash, insertAccount, insertSecretHash, listAccounts } from '#db/people.ts';
+import { findAccountByCode, insertAccount, insertSecretHash, listAccounts } from '#db/people.ts';
 import type { Role } from '#db/schema-people.ts';
 import type { Result } from '#lib/base/result.ts';
 import { accept, refuse } from '#lib/base/result.ts';
 import type { Flow } from './flow.ts';
-import { record, staffOf } from './flow.ts';
+import { record } from './flow.ts';
 
 export interface NewAccount {
   readonly code: string;
@@ -41,6 +42,3 @@ export function insertNewAccount(
   record(tx, flow, { kind: 'account-opened', body: { accountId, role } });
   return accept({ accountId });
 }
-
-/** The hash that the signed-in person's password must match; for signing again. */
-export const secretHashOf = (flow: Flow): string | null => flow.db.read((tx) => findSecretHash(tx, staffOf(flow).accountId) ?? null);

@@ -1,9 +1,9 @@
 // From draft to edition: the gate, the freeze, the signature. What follows for open orders happens in the same transaction.
 
-import type { Reading } from '#db/connection.ts';
+import type { Reading, Writing } from '#db/connection.ts';
 import { findLatestDraft, listDrafts } from '#db/drafts.ts';
 import type { EditionHead } from '#db/editions.ts';
-import { insertEdition, insertEditionSignature } from '#db/editions.ts';
+import { findNewestEdition, insertEdition, insertEditionSignature, listEditions } from '#db/editions.ts';
 import { readShop } from '#db/shop.ts';
 import type { Result } from '#lib/base/result.ts';
 import { accept, refuse } from '#lib/base/result.ts';
@@ -17,7 +17,7 @@ import type { Rulebook } from '#lib/rulebook/rulebook.ts';
 import type { InstantMs, LocalDay } from '#lib/units/time.ts';
 import { localDayIn } from '#lib/units/time.ts';
 import { latestDraft } from './change-draft.ts';
-import { editionInForce } from './edition-in-force.ts';
+import { newestEdition } from './edition-in-force.ts';
 import type { Flow } from './flow.ts';
 import { record, staffOf } from './flow.ts';
 import { rejudgeOpenOrders } from './rejudge-open-orders.ts';
@@ -35,6 +35,8 @@ export interface PublishOrder {
 export type PublishRefusal =
   | { readonly kind: 'no-draft' }
   | { readonly kind: 'draft-moved'; readonly newestRevisionNo: number }
+  /** The same request came twice, or somebody else was quicker. */
+  | { readonly kind: 'already-published'; readonly editionNo: number }
   | { readonly kind: 'not-counted' }
   | { readonly kind: 'effective-in-the-past' }
   | { readonly kind: 'gate-closed'; readonly gate: Gate };
@@ -54,41 +56,61 @@ export function publishEdition(flow: Flow, order: PublishOrder): Result<EditionH
     const draft = latestDraft(tx, flow);
     if (!draft) return refuse({ kind: 'no-draft' });
     if (draft.head.revisionNo !== order.revisionNo) return refuse({ kind: 'draft-moved', newestRevisionNo: draft.head.revisionNo });
+    const newest = findNewestEdition(tx);
+    if (newest?.fromRevisionNo === order.revisionNo) return refuse({ kind: 'already-published', editionNo: newest.editionNo });
     if (draft.head.sha256 !== order.counted.sha256) return refuse({ kind: 'not-counted' });
     if (order.effectiveAtMs !== null && order.effectiveAtMs < flow.now) return refuse({ kind: 'effective-in-the-past' });
     const { gate, authorIds } = askGate(tx, flow, { ...order, variantsCount: order.counted.variantsCount, draft: draft.book.rulebook });
     const [authorAccountId] = authorIds;
     if (gate.open.length > 0 || authorAccountId === undefined) return refuse({ kind: 'gate-closed', gate });
+    const effectiveAtMs = order.effectiveAtMs ?? flow.now;
+    const replaced = replacedBy(tx, flow.now, effectiveAtMs).map((edition) => edition.editionNo);
     const head = insertEdition(tx, {
-      document: editionText(publishedDocument(draft.book.rulebook, gate)),
+      documentOf: (editionNo) => editionText(publishedDocument(draft.book.rulebook, gate), editionNo),
       variantsCount: BigInt(order.counted.variantsCount),
       publishedAtMs: flow.now,
-      effectiveAtMs: order.effectiveAtMs ?? flow.now,
+      effectiveAtMs,
       authorAccountId,
       approverAccountId: approverId,
       fromRevisionNo: draft.head.revisionNo,
     });
-    insertEditionSignature(tx, {
-      editionHash: head.hash,
-      accountId: approverId,
-      meaning: `I approve edition ${head.editionNo} for sale. ${order.reason}`.trim(),
-      atMs: flow.now,
-    });
-    record(tx, flow, {
-      kind: 'edition-published',
-      body: { editionNo: head.editionNo, hash: head.hash, variantsCount: order.counted.variantsCount, effectiveAtMs: head.effectiveAtMs },
-      editionHash: head.hash,
-    });
+    sign(tx, flow, { head, order, replaced });
     rejudgeOpenOrders(tx, flow);
     return accept(head);
   });
 }
+
+interface Signed {
+  readonly head: EditionHead;
+  readonly order: PublishOrder;
+  readonly replaced: readonly number[];
+}
+
+function sign(tx: Writing, flow: Flow, { head, order, replaced }: Signed): void {
+  const { editionNo, hash, effectiveAtMs } = head;
+  insertEditionSignature(tx, {
+    editionHash: hash,
+    accountId: head.approverAccountId,
+    meaning: `I approve edition ${editionNo} for sale. ${order.reason}`.trim(),
+    atMs: flow.now,
+  });
+  record(tx, flow, {
+    kind: 'edition-published',
+    body: { editionNo, hash, variantsCount: order.counted.variantsCount, effectiveAtMs, replacesEditionNos: [...replaced] },
+    editionHash: hash,
+  });
+}
+
+/** Editions that wait for their hour now and will never come into force once a new one does at the given time. */
+export const replacedBy = (tx: Reading, now: InstantMs, effectiveAtMs: InstantMs): readonly EditionHead[] =>
+  listEditions(tx).filter((edition) => edition.effectiveAtMs > now && edition.effectiveAtMs >= effectiveAtMs);
 
 interface GateAsked {
   readonly draft: Rulebook;
   readonly variantsCount: number;
   readonly lookedAt: readonly string[];
   readonly reason: string;
+  readonly effectiveAtMs: InstantMs | null;
 }
 
 interface GateAnswer {
@@ -98,22 +120,23 @@ interface GateAnswer {
   readonly authorIds: readonly string[];
 }
 
-/** The gate as it stands now, for the publish page and for publishing itself. */
-export function askGate(tx: Reading, flow: Flow, { draft, variantsCount, lookedAt, reason }: GateAsked): GateAnswer {
-  const inForce = editionInForce(tx, flow);
-  const diff = inForce ? diffRulebooks(inForce.book.rulebook, draft) : [];
-  const authorIds = authorsSince(tx, inForce?.head.fromRevisionNo ?? 0);
+/** The gate as it stands now. The draft is compared with the newest edition, in force or not: what waits was looked at by its own signer. */
+export function askGate(tx: Reading, flow: Flow, { draft, variantsCount, lookedAt, reason, effectiveAtMs }: GateAsked): GateAnswer {
+  const newest = newestEdition(tx, flow);
+  const diff = newest ? diffRulebooks(newest.book.rulebook, draft) : [];
+  const authorIds = authorsSince(tx, newest?.head.fromRevisionNo ?? 0);
   const day = localDayIn(readShop(tx).zone, flow.now);
   const gate = publishGate({
     draft,
     faultsCount: checkRulebook(draft, day).filter((fault) => fault.weight === 'error').length,
-    diff: inForce ? diff : firstEdition(draft),
+    diff: newest ? diff : firstEdition(draft),
     variantsCount,
     authorIds,
     approverId: flow.actor.kind === 'staff' ? flow.actor.accountId : '',
     lookedAt,
     reason,
     day,
+    replacesEditionNos: replacedBy(tx, flow.now, effectiveAtMs ?? flow.now).map((edition) => edition.editionNo),
   });
   return { gate, diff, authorIds };
 }

@@ -1,19 +1,23 @@
 // What the publish page needs beside the draft itself: both texts for the count, who edited, and what was ordered lately.
 import { findLatestDraft } from '#db/drafts.ts';
-import { findEditionDocument, findEditionInForce } from '#db/editions.ts';
+import type { EditionHead } from '#db/editions.ts';
+import { findEditionDocument, findNewestEdition } from '#db/editions.ts';
 import { listOrderedVariantKeys } from '#db/orders.ts';
 import { readShop } from '#db/shop.ts';
 import type { LocalDay } from '#lib/units/time.ts';
 import { addDays, localDayIn } from '#lib/units/time.ts';
 import type { Flow } from './flow.ts';
-import { authorsSince } from './publish-edition.ts';
+import { authorsSince, replacedBy } from './publish-edition.ts';
 
 /** How far back orders are asked whether they are among the lost. */
 const ORDERED_DAYS = 90;
 
 export interface PublishView {
   readonly draftDocument: string;
-  readonly inForceDocument: string | null;
+  /** Of the edition that the draft follows. */
+  readonly newestDocument: string | null;
+  /** Editions that still wait for their hour and never come into force when the draft is published now. */
+  readonly replaces: readonly EditionHead[];
   readonly day: LocalDay;
   readonly authorIds: readonly string[];
   readonly orderedKeys: readonly string[];
@@ -24,13 +28,14 @@ export function readPublish(flow: Flow): PublishView | null {
   return flow.db.read((tx) => {
     const draft = findLatestDraft(tx);
     if (!draft) return null;
-    const inForce = findEditionInForce(tx, flow.now);
+    const newest = findNewestEdition(tx);
     const day = localDayIn(readShop(tx).zone, flow.now);
     return {
       draftDocument: draft.document,
-      inForceDocument: (inForce && findEditionDocument(tx, inForce.hash)) ?? null,
+      newestDocument: (newest && findEditionDocument(tx, newest.hash)) ?? null,
+      replaces: replacedBy(tx, flow.now, flow.now),
       day,
-      authorIds: authorsSince(tx, inForce?.fromRevisionNo ?? 0),
+      authorIds: authorsSince(tx, newest?.fromRevisionNo ?? 0),
       orderedKeys: listOrderedVariantKeys(tx, addDays(day, -ORDERED_DAYS)),
     };
   });

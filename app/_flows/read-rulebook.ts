@@ -8,7 +8,7 @@ import { localDayIn } from '#lib/units/time.ts';
 import type { OpenDraft } from './change-draft.ts';
 import { latestDraft } from './change-draft.ts';
 import type { OpenEdition } from './edition-in-force.ts';
-import { editionInForce } from './edition-in-force.ts';
+import { editionInForce, newestEdition } from './edition-in-force.ts';
 import type { Flow } from './flow.ts';
 
 export interface RulebookView {
@@ -16,7 +16,9 @@ export interface RulebookView {
   readonly day: LocalDay;
   readonly draft: OpenDraft | null;
   readonly inForce: OpenEdition | null;
-  /** From the edition in force to the draft, worst first. */
+  /** The edition that the draft follows: in force, or waiting for its hour. */
+  readonly newest: OpenEdition | null;
+  /** From the newest edition to the draft, worst first. */
   readonly diff: readonly DiffLine[];
   /** Names of accounts by id, for "who". */
   readonly people: ReadonlyMap<string, string>;
@@ -26,13 +28,14 @@ export function readRulebook(flow: Flow): RulebookView {
   return flow.db.read((tx) => {
     const { name, notice, zone } = readShop(tx);
     const draft = latestDraft(tx, flow);
-    const inForce = editionInForce(tx, flow);
+    const newest = newestEdition(tx, flow);
     return {
       shop: { name, notice, zone },
       day: localDayIn(zone, flow.now),
       draft,
-      inForce,
-      diff: draft && inForce ? diffRulebooks(inForce.book.rulebook, draft.book.rulebook) : [],
+      inForce: editionInForce(tx, flow),
+      newest,
+      diff: draft && newest ? diffRulebooks(newest.book.rulebook, draft.book.rulebook) : [],
       people: new Map(listAccounts(tx).map((account) => [account.id, account.name])),
     };
   });

@@ -5,73 +5,70 @@ import type { Writing } from '#db/connection.ts';
 import type { OrderView } from '#db/orders.ts';
 import { insertOrderHold, listOpenOrders, orderStage } from '#db/orders.ts';
 import { freeReservations } from '#db/reservations.ts';
-import { canonicalJson } from '#lib/base/canonical-json.ts';
 import type { Finding } from '#lib/base/finding.ts';
-import { composePlan } from '#lib/composition/compose.ts';
-import { labelIngredients } from '#lib/law/label-order.ts';
-import type { Book } from '#lib/rulebook/book.ts';
-import type { Plan } from '#lib/rulebook/variant.ts';
+import type { Result } from '#lib/base/result.ts';
+import { refuse } from '#lib/base/result.ts';
 import { addDays } from '#lib/units/time.ts';
 import { findingsOf, judge } from '#lib/verdict/judge.ts';
+import type { Card } from '#lib/weighing/card.ts';
 import type { OpenEdition } from './edition-in-force.ts';
 import { editionByHash, editionInForce } from './edition-in-force.ts';
 import type { Flow } from './flow.ts';
 import { record, stampOf } from './flow.ts';
 import { cardHere, issueCard } from './issue-card.ts';
-import type { ShopStand } from './shop-context.ts';
+import { cautionIdsOf, isSameJar } from './same-jar.ts';
 import { readShopStand, shopChecks } from './shop-context.ts';
 
 /** How far back an order can still be open. */
 const OPEN_DAYS = 30;
 
-/** Called inside the publishing transaction, after the new edition is written. */
+/** For whoever finds that the hour of a waiting edition may have come. Orders that stand under the edition in force stay as they are. */
+export const rejudgeOrders = (flow: Flow): void => flow.db.write((tx) => rejudgeOpenOrders(tx, flow));
+
+/** Within a unit of work that has more to do, such as publishing. */
 export function rejudgeOpenOrders(tx: Writing, flow: Flow): void {
   const edition = editionInForce(tx, flow);
   if (!edition) return;
-  const stand = readShopStand(tx, flow, edition.book);
   const open = listOpenOrders(tx, addDays(stampOf(tx, flow.now).localDay, -OPEN_DAYS)).filter((view) =>
     ['placed', 'claimed'].includes(orderStage(view)),
   );
-  for (const view of open) rejudge(tx, flow, { view, edition, stand });
+  for (const view of open) {
+    const decidedUnder = findCard(tx, view.order.id)?.editionHash ?? view.order.editionHash;
+    if (decidedUnder !== edition.head.hash) rejudge(tx, flow, view, edition);
+  }
 }
 
-interface Asked {
-  readonly view: OrderView;
-  readonly edition: OpenEdition;
-  readonly stand: ShopStand;
+/** What was promised to the order is freed first, or it would stand in its own way; a card that is issued anew promises anew. */
+function rejudge(tx: Writing, flow: Flow, view: OrderView, edition: OpenEdition): void {
+  const { id: orderId } = view.order;
+  const { hash, editionNo } = edition.head;
+  freeReservations(tx, { orderId, reason: 'planned-anew', atMs: flow.now });
+  const card = cardUnder(tx, flow, view, edition);
+  if (!card.ok) return void hold(tx, flow, { orderId, findings: card.refusal, editionHash: hash });
+  issueCard(tx, flow, { orderId, editionHash: hash, card: card.value, reason: `edition ${editionNo}` });
+  record(tx, flow, { kind: 'card-issued', body: { orderId, editionNo }, editionHash: hash });
 }
 
-function rejudge(tx: Writing, flow: Flow, { view, edition, stand }: Asked): void {
-  const { order } = view;
-  const { book, head } = edition;
-  if ((findCard(tx, order.id)?.editionHash ?? order.editionHash) === head.hash) return;
+/** The card of the very jar that was ordered, or why there is none; without findings where it would be another jar. */
+function cardUnder(tx: Writing, flow: Flow, { order, claim }: OrderView, { book }: OpenEdition): Result<Card, readonly Finding[]> {
+  const { plan } = order;
   const jarSize = book.jarSizes.get(order.jarSizeId);
   const before = editionByHash(tx, flow, order.editionHash);
-  if (!jarSize || !before || !isSameLabel(before.book, book, order.plan)) return void hold(tx, flow, order.id, []);
-  const verdict = judge(book, order.plan, { day: stand.day, ...shopChecks(book, stand, jarSize) });
-  const cautions = verdict.kind === 'permitted' ? [...new Set(verdict.cautions.map((owed) => owed.cautionId))].sort() : [];
-  if (canonicalJson(cautions) !== canonicalJson([...order.variantCautionIds].sort()))
-    return void hold(tx, flow, order.id, findingsOf(verdict));
-  freeReservations(tx, { orderId: order.id, reason: 'planned-anew', atMs: flow.now });
-  const card = cardHere(tx, readShopStand(tx, flow, book), { book, plan: order.plan, jarSize });
-  if (!card.ok) return void hold(tx, flow, order.id, card.refusal);
-  issueCard(tx, flow, { orderId: order.id, editionHash: head.hash, card: card.value, reason: `edition ${head.editionNo}` });
-  record(tx, flow, { kind: 'card-issued', body: { orderId: order.id, editionNo: head.editionNo }, editionHash: head.hash });
+  if (!jarSize || !before || plan.lines.some((line) => !book.stocks.has(line.stockId))) return refuse([]);
+  const stand = readShopStand(tx, flow, book, claim?.stationId ?? null);
+  const verdict = judge(book, plan, { day: stand.day, ...shopChecks(book, stand, jarSize) });
+  if (verdict.kind !== 'permitted') return refuse(findingsOf(verdict));
+  if (!isSameJar(before.book, book, order, cautionIdsOf(verdict))) return refuse([]);
+  return cardHere(tx, stand, { book, plan, jarSize });
 }
 
-/** Everything that the label prints from the recipe is the same in both editions. */
-function isSameLabel(before: Book, after: Book, plan: Plan): boolean {
-  const known = plan.lines.every((line) => after.stocks.has(line.stockId)) && after.shades.has(plan.variant.shadeId);
-  const printed = (book: Book): string =>
-    canonicalJson(
-      book.rulebook.markets.map((market) =>
-        labelIngredients(book, composePlan(book, plan), market).map(({ name, nano }) => ({ name, nano })),
-      ),
-    );
-  return known && printed(before) === printed(after);
+interface Held {
+  readonly orderId: string;
+  readonly findings: readonly Finding[];
+  readonly editionHash: string;
 }
 
-function hold(tx: Writing, flow: Flow, orderId: string, findings: readonly Finding[]): void {
+function hold(tx: Writing, flow: Flow, { orderId, findings, editionHash }: Held): void {
   insertOrderHold(tx, {
     id: flow.newId(),
     orderId,
@@ -80,5 +77,5 @@ function hold(tx: Writing, flow: Flow, orderId: string, findings: readonly Findi
     byAccountId: null,
     atMs: flow.now,
   });
-  record(tx, flow, { kind: 'order-held', body: { orderId } });
+  record(tx, flow, { kind: 'order-held', body: { orderId }, editionHash });
 }

@@ -1,5 +1,6 @@
 // Letting staff in. The password itself is checked outside, since that takes its time; here stands who may try, and what a right answer opens.
 
+import type { Reading } from '#db/connection.ts';
 import type { Account } from '#db/people.ts';
 import { countWrongAttempts, findAccountByCode, findSecretHash, insertAuthAttempt } from '#db/people.ts';
 import type { OpenSession } from '#db/sessions.ts';
@@ -24,13 +25,13 @@ export interface SignInTry {
 }
 
 /** What the password must be checked against. */
-export function beginSignIn(flow: Flow, code: string): SignInTry {
-  return flow.db.read((tx) => {
-    const account = findAccountByCode(tx, code) ?? null;
-    if (!account || account.closedAtMs !== null) return { account: null, secretHash: null, isLocked: false };
-    const wrong = countWrongAttempts(tx, account.id, instantMs(Math.max(0, flow.now - LOCKED_MS)));
-    return { account, secretHash: findSecretHash(tx, account.id) ?? null, isLocked: wrong >= MOST_WRONG_COUNT };
-  });
+export const beginSignIn = (flow: Flow, code: string): SignInTry => flow.db.read((tx) => tryAt(tx, flow, findAccountByCode(tx, code)));
+
+/** The same for an account that is known already. */
+export function tryAt(tx: Reading, flow: Flow, account: Account | undefined): SignInTry {
+  if (!account || account.closedAtMs !== null) return { account: null, secretHash: null, isLocked: false };
+  const wrong = countWrongAttempts(tx, account.id, instantMs(Math.max(0, flow.now - LOCKED_MS)));
+  return { account, secretHash: findSecretHash(tx, account.id) ?? null, isLocked: wrong >= MOST_WRONG_COUNT };
 }
 
 export type SignInRefusal =

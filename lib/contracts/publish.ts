@@ -24,6 +24,7 @@ const openPointSchema = z.discriminatedUnion('kind', [
 const noticeSchema = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('market-left-out'), marketId: marketIdSchema, missing: z.array(z.string()).readonly() }),
   z.strictObject({ kind: z.literal('limit-ahead'), limitId: z.string(), fromDay: z.string() }),
+  z.strictObject({ kind: z.literal('replaces-edition'), editionNo: z.int() }),
 ]);
 
 export const publishOutputSchema = z.union([
@@ -33,7 +34,9 @@ export const publishOutputSchema = z.union([
     refusal: z.discriminatedUnion('kind', [
       z.strictObject({ kind: z.literal('no-draft') }),
       z.strictObject({ kind: z.literal('wrong-password') }),
+      z.strictObject({ kind: z.literal('locked') }),
       z.strictObject({ kind: z.literal('draft-moved'), newestRevisionNo: z.int() }),
+      z.strictObject({ kind: z.literal('already-published'), editionNo: z.int() }),
       z.strictObject({ kind: z.literal('not-counted') }),
       z.strictObject({ kind: z.literal('effective-in-the-past') }),
       z.strictObject({

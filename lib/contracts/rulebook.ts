@@ -49,17 +49,21 @@ export const rulebookSchema = z.strictObject({
   texts: z.partialRecord(langSchema, z.record(idSchema, textSchema)),
 });
 
+/** As it is written and exported: a published edition carries its number. A rulebook read from it has none. */
+const documentSchema = rulebookSchema.extend({ editionNo: z.int().positive().optional() });
+
 /** A parsed JSON document as a rulebook, or every place where it cannot be read as one. */
 export function parseRulebook(json: unknown): Result<Rulebook, readonly ShapeFault[]> {
-  const parsed = rulebookSchema.safeParse(json);
+  const parsed = documentSchema.safeParse(json);
   if (!parsed.success) return refuse(documentFaults(json, parsed.error.issues));
   const reserved = reservedKeys(json, []);
-  return reserved.length > 0 ? refuse(reserved) : accept(parsed.data);
+  const { editionNo: _ofTheEdition, ...rulebook } = parsed.data;
+  return reserved.length > 0 ? refuse(reserved) : accept(rulebook);
 }
 
 /** JSON Schema (draft 2020-12) of the document as it is written, for editors and importers. */
 export function rulebookJsonSchema(): z.core.JSONSchema.BaseSchema {
-  return z.toJSONSchema(rulebookSchema, { io: 'input' });
+  return z.toJSONSchema(documentSchema, { io: 'input' });
 }
 
 /** An open record passes over an own key `__proto__` in silence; here nothing is dropped in silence. */

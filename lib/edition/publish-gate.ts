@@ -23,7 +23,9 @@ export type OpenPoint =
 
 export type Notice =
   | { readonly kind: 'market-left-out'; readonly marketId: MarketId; readonly missing: readonly string[] }
-  | { readonly kind: 'limit-ahead'; readonly limitId: string; readonly fromDay: LocalDay };
+  | { readonly kind: 'limit-ahead'; readonly limitId: string; readonly fromDay: LocalDay }
+  /** It waits for its hour, and never comes into force once this one does. */
+  | { readonly kind: 'replaces-edition'; readonly editionNo: number };
 
 export interface GateQuestion {
   readonly draft: Rulebook;
@@ -38,6 +40,8 @@ export interface GateQuestion {
   readonly lookedAt: readonly string[];
   readonly reason: string;
   readonly day: LocalDay;
+  /** Editions that wait for their hour and that this one would overtake. */
+  readonly replacesEditionNos: readonly number[];
 }
 
 export interface Gate {
@@ -58,6 +62,7 @@ export function publishGate(asked: GateQuestion): Gate {
         .filter(({ missing }) => missing.length > 0)
         .map(({ market, missing }): Notice => ({ kind: 'market-left-out', marketId: market.id, missing })),
       ...limitsAhead(asked.draft, asked.day),
+      ...asked.replacesEditionNos.map((editionNo): Notice => ({ kind: 'replaces-edition', editionNo })),
     ],
     markets,
   };

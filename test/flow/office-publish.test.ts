@@ -1,14 +1,18 @@
 // From a change of the draft to the edition that kiosks follow: each refusal once, and what a new edition does to open orders.
 import { describe, expect, it } from 'vitest';
-import { changeDraft } from '#app/_flows/change-draft.ts';
+import { changeDraft, importDraft } from '#app/_flows/change-draft.ts';
 import type { AskedChange } from '#app/_flows/draft-change.ts';
+import { exportEdition } from '#app/_flows/export-edition.ts';
 import type { Flow } from '#app/_flows/flow.ts';
 import { signedEditions } from '#app/_flows/list-editions.ts';
 import { openAccount } from '#app/_flows/open-accounts.ts';
 import type { PublishOrder } from '#app/_flows/publish-edition.ts';
 import { draftToCount, publishEdition } from '#app/_flows/publish-edition.ts';
+import { readPublish } from '#app/_flows/read-publish.ts';
 import { readRulebook } from '#app/_flows/read-rulebook.ts';
 import { showKiosk } from '#app/_flows/show-kiosk.ts';
+import { sha256 } from '#app/_server/services.ts';
+import { parseRulebook } from '#lib/contracts/rulebook.ts';
 import { moneyMinor } from '#lib/units/money.ts';
 import { sharePpm } from '#lib/units/share.ts';
 import type { AShop } from '#test/support/a-shop.ts';
@@ -50,6 +54,18 @@ function order(flow: Flow, more: Partial<PublishOrder> = {}): PublishOrder {
 
 const change = (shop: AShop, asked: AskedChange = NEW_PRICE, parentRevisionNo = 1) =>
   changeDraft(shop.as('formulator', 1), { parentRevisionNo, change: asked });
+
+const publishChange = (shop: AShop, asked: AskedChange): void => {
+  took(change(shop, asked));
+  const flow = shop.as('second-formulator', 3);
+  took(publishEdition(flow, order(flow)));
+};
+
+function exported(shop: AShop, editionNo: number) {
+  const flow = shop.as('manager', 9);
+  const hash = signedEditions(flow).find(({ head }) => head.editionNo === editionNo)?.head.hash ?? '';
+  return { hash, ...took(exportEdition(flow, hash)) };
+}
 
 describe('changing the draft', () => {
   it('makes a new revision, and the edition in force stays as it is', () => {
@@ -136,15 +152,71 @@ describe('publishing', () => {
       refusal: { kind: 'effective-in-the-past' },
     });
   });
-  it('can wait for its hour', () => {
+  it('goes back to older rules as a new edition', () => {
+    const shop = aShop();
+    const first = exported(shop, 1);
+    publishChange(shop, NEW_PRICE);
+    took(importDraft(shop.as('formulator', 4), { parentRevisionNo: 2, rulebook: took(parseRulebook(JSON.parse(first.document))) }));
+    const flow = shop.as('second-formulator', 5);
+    const head = took(publishEdition(flow, order(flow)));
+    expect([head.editionNo, readRulebook(shop.as('manager', 6)).inForce?.head.editionNo]).toEqual([3, 3]);
+    expect(took(parseRulebook(JSON.parse(exported(shop, 3).document)))).toEqual(took(parseRulebook(JSON.parse(first.document))));
+    expect(head.hash).not.toBe(first.hash);
+    expect(sha256(exported(shop, 3).document)).toBe(head.hash);
+  });
+  it('answers the same request twice with one edition', () => {
     const shop = aShop();
     took(change(shop));
     const flow = shop.as('second-formulator', 3);
-    took(publishEdition(flow, order(flow, { effectiveAtMs: shop.as('manager', 60).now })));
-    expect([
-      readRulebook(shop.as('manager', 59)).inForce?.head.editionNo,
-      readRulebook(shop.as('manager', 60)).inForce?.head.editionNo,
-    ]).toEqual([1, 2]);
+    const asked = order(flow);
+    took(publishEdition(flow, asked));
+    expect(publishEdition(flow, asked)).toEqual({ ok: false, refusal: { kind: 'already-published', editionNo: 2 } });
+  });
+});
+
+describe('an edition that waits for its hour', () => {
+  const waits = (shop: AShop, asked: AskedChange, minutes: number) => {
+    const flow = shop.as('second-formulator', 3);
+    took(change(shop, asked));
+    took(publishEdition(flow, order(flow, { effectiveAtMs: shop.as('manager', minutes).now })));
+  };
+  const inForceAt = (shop: AShop, minutes: number) => readRulebook(shop.as('manager', minutes)).inForce?.head.editionNo;
+
+  it('comes into force then and not before', () => {
+    const shop = aShop();
+    waits(shop, NEW_PRICE, 60);
+    expect([inForceAt(shop, 59), inForceAt(shop, 60)]).toEqual([1, 2]);
+  });
+  it('is what the next draft is compared with', () => {
+    const shop = aShop();
+    waits(shop, NEW_PRICE, 60);
+    took(change(shop, CLOSE_LEVEL, 2));
+    expect(readRulebook(shop.as('manager', 5)).diff.map((line) => line.key)).toEqual([
+      'actives/niacinamide/levels.1.permitted',
+      'actives/niacinamide/levels.1.priceMinor',
+    ]);
+  });
+  it('never undoes a younger one: a level that was closed meanwhile stays closed', () => {
+    const shop = aShop();
+    waits(shop, NEW_PRICE, 60);
+    took(change(shop, CLOSE_LEVEL, 2));
+    const flow = shop.as('second-formulator', 5);
+    expect(readPublish(flow)?.replaces.map((head) => head.editionNo)).toEqual([2]);
+    const refused = publishEdition(flow, order(flow, { reason: '', lookedAt: [], counted: { ...order(flow).counted, variantsCount: 0 } }));
+    expect(refused.ok === false && refused.refusal.kind === 'gate-closed' && refused.refusal.gate.notices).toEqual([
+      { kind: 'replaces-edition', editionNo: 2 },
+    ]);
+    took(publishEdition(flow, order(flow)));
+    expect([inForceAt(shop, 6), inForceAt(shop, 61)]).toEqual([3, 3]);
+    expect(readRulebook(shop.as('manager', 61)).inForce?.book.actives.get('niacinamide')?.levels[1]?.permitted).toBe(false);
+  });
+  it('comes first where the younger one waits longer', () => {
+    const shop = aShop();
+    waits(shop, NEW_PRICE, 60);
+    took(change(shop, CLOSE_LEVEL, 2));
+    const flow = shop.as('second-formulator', 5);
+    took(publishEdition(flow, order(flow, { effectiveAtMs: shop.as('manager', 90).now })));
+    expect([inForceAt(shop, 59), inForceAt(shop, 60), inForceAt(shop, 90)]).toEqual([1, 2, 3]);
   });
 });
 

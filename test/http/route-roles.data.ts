@@ -4,6 +4,7 @@ import type { RouteRole } from '#app/_server/actor.ts';
 const ANYONE: readonly RouteRole[] = ['anyone'];
 const BENCH: readonly RouteRole[] = ['mixer', 'checker'];
 const OFFICE: readonly RouteRole[] = ['formulator', 'manager'];
+const MANAGER: readonly RouteRole[] = ['manager'];
 const FORMULATOR: readonly RouteRole[] = ['formulator'];
 
 export const ROUTE_ROLES: Readonly<Record<string, readonly RouteRole[]>> = {
@@ -30,7 +31,7 @@ export const ROUTE_ROLES: Readonly<Record<string, readonly RouteRole[]>> = {
   'POST /api/bench/release': BENCH,
   'POST /api/bench/step': BENCH,
   'POST /api/bench/void': BENCH,
-  'POST /api/office/account': OFFICE,
+  'POST /api/office/account': MANAGER,
   'POST /api/office/draft': FORMULATOR,
   'GET /api/office/export': OFFICE,
   'POST /api/office/import': FORMULATOR,

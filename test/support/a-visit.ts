@@ -63,7 +63,7 @@ export function nextEdition(shop: AShop, bend: (rulebook: Rulebook) => Rulebook,
   return shop.db.write(
     (tx) =>
       insertEdition(tx, {
-        document: editionText(bend(aDemoRulebook())),
+        documentOf: (editionNo) => editionText(bend(aDemoRulebook()), editionNo),
         variantsCount: 1n,
         publishedAtMs: later(minutes),
         effectiveAtMs: later(minutes),

@@ -90,7 +90,7 @@ export function publish(tx: Writing, title: string, minutes = 0): EditionHead {
   });
   if (!saved.ok) throw new Error('the draft moved');
   const head = insertEdition(tx, {
-    document: JSON.stringify({ title }),
+    documentOf: (editionNo) => JSON.stringify({ title, editionNo }),
     variantsCount: 12_345_678_901_234_567_890n,
     publishedAtMs: T0,
     effectiveAtMs: later(minutes),

@@ -1,6 +1,7 @@
 // Changes, diffs and the gate between a draft and an edition.
 import { describe, expect, it } from 'vitest';
-import { editionText } from '#lib/edition/canonical.ts';
+import { parseRulebook } from '#lib/contracts/rulebook.ts';
+import { draftText, editionText } from '#lib/edition/canonical.ts';
 import type { DraftChange } from '#lib/edition/change.ts';
 import { applyChange } from '#lib/edition/change.ts';
 import { diffRulebooks } from '#lib/edition/diff.ts';
@@ -163,6 +164,7 @@ describe('the publish gate', () => {
     lookedAt: diff.map((line) => line.key),
     reason: 'The rule is older than the windows of both vitamins, which say the same',
     day: TEST_DAY,
+    replacesEditionNos: [],
   };
   const open = (change: Partial<GateQuestion>): readonly string[] => publishGate({ ...asked, ...change }).open.map((point) => point.kind);
 
@@ -191,6 +193,8 @@ describe('the publish gate', () => {
     expect(publishedDocument(withoutReport, gate).markets.map((market) => market.id)).toEqual(['EU']);
     expect(open({ draft: { ...draft, markets: [] } })).toEqual(['no-market']);
   });
+  it('names the editions that never come into force once this one does', () =>
+    expect(publishGate({ ...asked, replacesEditionNos: [4] }).notices).toEqual([{ kind: 'replaces-edition', editionNo: 4 }]));
   it('announces limits that come into force within 90 days', () => {
     const ahead = (days: number) =>
       publishGate({
@@ -204,6 +208,10 @@ describe('the publish gate', () => {
 describe('the bytes of an edition', () => {
   it('do not depend on the order of keys', () => {
     const turned = Object.fromEntries(Object.entries(draft).toReversed()) as unknown as Rulebook;
-    expect(editionText(turned)).toBe(editionText(draft));
+    expect([draftText(turned), editionText(turned, 3)]).toEqual([draftText(draft), editionText(draft, 3)]);
+  });
+  it('are others under another number, and read back as the same rules', () => {
+    expect(editionText(draft, 2)).not.toBe(editionText(draft, 3));
+    expect(parseRulebook(JSON.parse(editionText(draft, 3)))).toEqual({ ok: true, value: draft });
   });
 });

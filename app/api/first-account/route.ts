@@ -12,7 +12,7 @@ export const POST = defineRoute({
   output: firstAccountOutputSchema,
   refusalStatus: { 'accounts-exist': 409, 'shop-exists': 409 },
   handle: async (context, { code, name, password, shop }) => {
-    const account = { code, name, role: 'formulator', secretHash: await hashPassword(password) } as const;
+    const account = { code, name, role: 'manager', secretHash: await hashPassword(password) } as const;
     const outcome = openShop(toFlow(context), { ...shop, sealingSecret: newToken(), isDemo: false, notice: '' }, account);
     return outcome.ok ? ({ ok: true } as const) : outcome;
   },

@@ -14,11 +14,12 @@ export const metadata = { title: 'People – Office' };
 
 export default async function PeoplePage(): Promise<ReactNode> {
   await connection();
-  const { flow } = await staffPage(['formulator', 'manager'], '/office/people');
+  const { flow, actor } = await staffPage(['formulator', 'manager'], '/office/people');
   const view = readRulebook(flow);
   const { t, day } = officeText();
+  const add = { label: t('people-add'), body: <PersonForm /> };
   return (
-    <OfficePage view={view} place="people" title={t('people-title')} panel={{ label: t('people-add'), body: <PersonForm /> }}>
+    <OfficePage view={view} place="people" title={t('people-title')} {...(actor.role === 'manager' && { panel: add })}>
       <section className={styles.section}>
         <DataTable
           caption={t('people-caption')}
@@ -33,6 +34,7 @@ export default async function PeoplePage(): Promise<ReactNode> {
             cells: [account.name, account.code, t(`role-${account.role}`), day(localDayIn(view.shop.zone, account.createdAtMs))],
           }))}
         />
+        {actor.role !== 'manager' && <p className="type-second">{t('people-by-manager')}</p>}
       </section>
     </OfficePage>
   );

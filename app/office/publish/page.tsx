@@ -25,9 +25,9 @@ export default async function PublishPage(): Promise<ReactNode> {
   const view = readRulebook(flow);
   const asked = readPublish(flow);
   const { t } = officeText();
-  const impact = asked?.inForceDocument ? await impactOfDraft(asked) : null;
+  const impact = asked?.newestDocument ? await impactOfDraft(asked) : null;
   const faults = view.draft ? checkRulebook(view.draft.book.rulebook, view.day) : [];
-  const nextNo = (view.inForce?.head.editionNo ?? 0) + 1;
+  const nextNo = (view.newest?.head.editionNo ?? 0) + 1;
   return (
     <OfficePage view={view} place="publish" title={t('publish-title')}>
       {!view.draft || !asked ? (
@@ -35,8 +35,11 @@ export default async function PublishPage(): Promise<ReactNode> {
       ) : (
         <>
           <Faults faults={faults} />
+          {asked.replaces.map(({ editionNo }) => (
+            <Notice key={editionNo} tone="care" title={t('notice-replaces-edition', { no: editionNo })} />
+          ))}
           {impact && <ImpactSection impact={impact} />}
-          {view.inForce && view.diff.length === 0 ? (
+          {view.newest && view.diff.length === 0 ? (
             <Notice tone="ok" title={t('publish-same')}>
               {t('publish-same-note')}
             </Notice>
@@ -46,7 +49,7 @@ export default async function PublishPage(): Promise<ReactNode> {
               nextNo={nextNo}
               diff={view.diff}
               isOwn={actor.role !== 'formulator' || asked.authorIds.includes(actor.accountId)}
-              isFirst={!view.inForce}
+              isFirst={!view.newest}
             />
           )}
         </>
@@ -57,9 +60,9 @@ export default async function PublishPage(): Promise<ReactNode> {
 }
 
 /** Counted in the worker, since it asks every variant twice. */
-async function impactOfDraft({ inForceDocument, draftDocument, day, orderedKeys }: PublishView): Promise<Impact | null> {
+async function impactOfDraft({ newestDocument, draftDocument, day, orderedKeys }: PublishView): Promise<Impact | null> {
   const outcome = await services().runJob('impact-of', {
-    before: inForceDocument ?? '',
+    before: newestDocument ?? '',
     after: draftDocument,
     day,
     askedKeys: orderedKeys,

@@ -166,6 +166,7 @@ export const en = {
   'publish-reason-hint': 'At least 10 words where use is widened',
   'publish-password': 'Your password again',
   'publish-now': 'Publish edition {no}',
+  'publish-pending': 'Publishing …',
   'publish-done': 'Edition {no} is in force',
   'publish-own': 'You edited this draft. Another formulator must publish it.',
   'open-unsound': '{count, plural, one {Mend 1 fault first.} other {Mend # faults first.}}',
@@ -178,8 +179,11 @@ export const en = {
   'open-nothing-permitted': 'This rulebook permits no variant at all.',
   'notice-market-left-out': 'Market {market} is left out. Missing: {missing}.',
   'notice-limit-ahead': 'Limit {limit} comes into force on {day}.',
+  'notice-replaces-edition': 'Edition {no} still waits for its hour. This edition takes its place: edition {no} never comes into force.',
+  'refusal-already-published': 'This draft is published already, as edition {no}.',
   'refusal-no-draft': 'There is no draft. Import a rulebook first.',
   'refusal-wrong-password': 'That is not your password. Type it again.',
+  'refusal-locked': 'Too many wrong passwords. Wait 15 minutes, then try again.',
   'refusal-draft-moved': 'Somebody saved the draft while you looked at it. Nothing of yours is lost. Reload, look again, then save.',
   'refusal-not-counted': 'The variants could not be counted. Try again.',
   'refusal-effective-in-the-past': 'Choose a time that is still to come.',
@@ -233,6 +237,7 @@ export const en = {
   'people-password': 'First password',
   'people-password-hint': 'At least 12 characters',
   'people-save': 'Add this person',
+  'people-by-manager': 'The manager adds people, so that nobody can sign their own work under a second name.',
   'people-added': 'Added. They can sign in now.',
 } as const;
 

@@ -4,7 +4,7 @@ export const en = {
   title: 'Sign in',
   'title-first': 'Set up this shop',
   'first-why':
-    'Nobody has worked here yet. Name the shop and make the first account, a formulator. Further people are added in the office.',
+    'Nobody has worked here yet. Name the shop and make the first account, a manager. The manager adds the formulators and all others in the office.',
   name: 'Name',
   'name-hint': 'What you sign in with',
   password: 'Password',

@@ -6,7 +6,7 @@ import { newAccountInputSchema, newAccountOutputSchema } from '#lib/contracts/ac
 
 export const POST = defineRoute({
   method: 'POST',
-  roles: ['formulator', 'manager'],
+  roles: ['manager'],
   input: newAccountInputSchema,
   output: newAccountOutputSchema,
   refusalStatus: { 'name-taken': 409 },

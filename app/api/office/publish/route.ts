@@ -1,5 +1,5 @@
-import { secretHashOf } from '#app/_flows/open-accounts.ts';
 import { draftToCount, publishEdition } from '#app/_flows/publish-edition.ts';
+import { beginSigning, finishSigning } from '#app/_flows/sign-again.ts';
 import { defineRoute } from '#app/_server/define-route.ts';
 import { isPassword } from '#app/_server/password.ts';
 import { toFlow } from '#app/_server/to-flow.ts';
@@ -11,10 +11,12 @@ export const POST = defineRoute({
   roles: ['formulator'],
   input: publishInputSchema,
   output: publishOutputSchema,
-  refusalStatus: { 'no-draft': 404, 'draft-moved': 409, 'not-counted': 409 },
+  refusalStatus: { 'no-draft': 404, 'draft-moved': 409, 'already-published': 409, 'not-counted': 409 },
   handle: async (context, { password, effectiveAtMs, ...order }) => {
     const flow = toFlow(context);
-    if (!(await isPassword(password, secretHashOf(flow)))) return { ok: false, refusal: { kind: 'wrong-password' } } as const;
+    const attempt = beginSigning(flow);
+    const signing = finishSigning(flow, attempt, await isPassword(password, attempt.isLocked ? null : attempt.secretHash));
+    if (!signing.ok) return signing;
     const draft = draftToCount(flow);
     if (!draft) return { ok: false, refusal: { kind: 'no-draft' } } as const;
     const count = await context.services.runJob('count-variants', { document: draft.document, day: draft.day });

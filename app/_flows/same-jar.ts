@@ -1,0 +1,46 @@
+// Is a jar the same under another edition, for the customer who ordered it? What its label prints, and every caution in its words.
+import type { Order } from '#db/orders.ts';
+import { canonicalJson } from '#lib/base/canonical-json.ts';
+import { composePlan } from '#lib/composition/compose.ts';
+import { labelContent } from '#lib/label/label-content.ts';
+import { labelIngredients } from '#lib/law/label-order.ts';
+import type { Book } from '#lib/rulebook/book.ts';
+import { need } from '#lib/rulebook/book.ts';
+import type { Verdict } from '#lib/verdict/verdict.ts';
+
+export type Promised = Pick<Order, 'plan' | 'lang' | 'jarSizeId' | 'variantCautionIds'>;
+
+/** The cautions that a permitted verdict owes, as an order keeps them. */
+export const cautionIdsOf = (verdict: Verdict): readonly string[] =>
+  verdict.kind === 'permitted' ? [...new Set(verdict.cautions.map((owed) => owed.cautionId))].sort() : [];
+
+/** @param cautionIds owed under the later edition, which permits the plan */
+export function isSameJar(before: Book, after: Book, order: Promised, cautionIds: readonly string[]): boolean {
+  const was = saidOf(before, order, order.variantCautionIds);
+  return was !== null && was === saidOf(after, order, cautionIds);
+}
+
+/** The label of the first market, which is the one that is printed, and the cautions as they are read at the kiosk. Null: a text is missing. */
+function saidOf(book: Book, { plan, lang, jarSizeId }: Promised, cautionIds: readonly string[]): string | null {
+  const [market] = book.rulebook.markets;
+  const label =
+    market &&
+    labelContent({
+      book,
+      market,
+      lang,
+      variant: plan.variant,
+      netUg: need(book.jarSizes, jarSizeId).netUg,
+      ingredients: labelIngredients(book, composePlan(book, plan), market),
+      cautionIds,
+      batchCode: null,
+      durability: { kind: 'opening-period', openedMonths: book.rulebook.house.openedLabelMonths },
+      shop: { name: '', address: '' },
+    });
+  if (!label?.ok) return null;
+  const cautions = [...cautionIds].sort().map((id) => {
+    const { textId, mustTick, places } = need(book.cautions, id);
+    return { id, text: book.rulebook.texts[lang]?.[textId] ?? null, mustTick, places: [...places].sort() };
+  });
+  return canonicalJson({ ...label.value, jarLifeMonths: book.rulebook.house.jarLifeMonths, cautions });
+}
