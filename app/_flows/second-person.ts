@@ -3,7 +3,6 @@ import { insertAuthAttempt } from '#db/people.ts';
 import type { Role } from '#db/schema-people.ts';
 import type { Result } from '#lib/base/result.ts';
 import { accept, refuse } from '#lib/base/result.ts';
-import type { BenchRefusal } from './bench-refusal.ts';
 import type { Flow } from './flow.ts';
 import { staffOf } from './flow.ts';
 import type { SignInTry } from './sign-in.ts';
@@ -11,8 +10,15 @@ import type { SignInTry } from './sign-in.ts';
 /** Who may check somebody's weighing. */
 const CHECKING: readonly Role[] = ['mixer', 'checker', 'formulator'];
 
+export type SecondRefusal = { readonly kind: 'second-locked' | 'second-wrong' | 'second-same-person' | 'second-role' };
+
 /** The account of the second person. `isRight`: the password belonged to the account of the attempt. */
-export function admitSecond(flow: Flow, attempt: SignInTry, isRight: boolean): Result<{ readonly accountId: string }, BenchRefusal> {
+export function admitSecond(
+  flow: Flow,
+  attempt: SignInTry,
+  isRight: boolean,
+  roles: readonly Role[] = CHECKING,
+): Result<{ readonly accountId: string }, SecondRefusal> {
   const { account, isLocked } = attempt;
   const outcome = isLocked ? 'locked' : account && isRight ? 'passed' : 'wrong';
   flow.db.write((tx) =>
@@ -27,5 +33,5 @@ export function admitSecond(flow: Flow, attempt: SignInTry, isRight: boolean): R
   if (isLocked) return refuse({ kind: 'second-locked' });
   if (!account || !isRight) return refuse({ kind: 'second-wrong' });
   if (account.id === staffOf(flow).accountId) return refuse({ kind: 'second-same-person' });
-  return CHECKING.includes(account.role) ? accept({ accountId: account.id }) : refuse({ kind: 'second-role' });
+  return roles.includes(account.role) ? accept({ accountId: account.id }) : refuse({ kind: 'second-role' });
 }

@@ -4,6 +4,7 @@ import type { RouteRole } from '#app/_server/actor.ts';
 const ANYONE: readonly RouteRole[] = ['anyone'];
 const BENCH: readonly RouteRole[] = ['mixer', 'checker'];
 const OFFICE: readonly RouteRole[] = ['formulator', 'manager'];
+const STAFF: readonly RouteRole[] = ['mixer', 'checker', 'formulator', 'manager'];
 const MANAGER: readonly RouteRole[] = ['manager'];
 const FORMULATOR: readonly RouteRole[] = ['formulator'];
 
@@ -19,9 +20,12 @@ export const ROUTE_ROLES: Readonly<Record<string, readonly RouteRole[]>> = {
   'POST /api/kiosk/why-not': ANYONE,
   'POST /api/bench/check': BENCH,
   'POST /api/bench/claim': BENCH,
+  'POST /api/bench/close': BENCH,
   'POST /api/bench/collect': BENCH,
   'POST /api/bench/fitness': BENCH,
   'POST /api/bench/label-print': BENCH,
+  'POST /api/bench/give-back': BENCH,
+  'POST /api/bench/held-jar': BENCH,
   'GET /api/bench/lot': BENCH,
   'POST /api/bench/mend': BENCH,
   'GET /api/bench/order': BENCH,
@@ -29,7 +33,9 @@ export const ROUTE_ROLES: Readonly<Record<string, readonly RouteRole[]>> = {
   'GET /api/bench/queue': BENCH,
   'POST /api/bench/reading': BENCH,
   'POST /api/bench/release': BENCH,
+  'POST /api/bench/resume': BENCH,
   'POST /api/bench/step': BENCH,
+  'POST /api/bench/take-over': BENCH,
   'POST /api/bench/void': BENCH,
   'POST /api/office/account': MANAGER,
   'POST /api/office/draft': FORMULATOR,
@@ -37,4 +43,6 @@ export const ROUTE_ROLES: Readonly<Record<string, readonly RouteRole[]>> = {
   'POST /api/office/import': FORMULATOR,
   'POST /api/office/publish': FORMULATOR,
   'GET /api/office/sales': OFFICE,
+  'POST /api/office/stop': STAFF,
+  'POST /api/office/lift-stop': OFFICE,
 };
