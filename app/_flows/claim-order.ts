@@ -12,10 +12,12 @@ import type { BenchRefusal } from './bench-refusal.ts';
 import type { Flow } from './flow.ts';
 import { staffOf } from './flow.ts';
 import { lapseOrders } from './lapse-orders.ts';
+import { rejudgeOrders } from './rejudge-open-orders.ts';
 import { OPEN_DAYS } from './show-queue.ts';
 
 export function claimOrder(flow: Flow, asked: BenchAsked): Result<null, BenchRefusal> {
   lapseOrders(flow);
+  rejudgeOrders(flow);
   return actAtBench(flow, { ...asked, content: 'claim', isShared: true, decide: (tx, bench) => claimed(tx, flow, bench) });
 }
 

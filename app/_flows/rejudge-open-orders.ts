@@ -6,6 +6,7 @@ import type { OrderView } from '#db/orders.ts';
 import { insertOrderHold, listOpenOrders, orderStage } from '#db/orders.ts';
 import { freeReservations } from '#db/reservations.ts';
 import type { Finding } from '#lib/base/finding.ts';
+import { invariant } from '#lib/base/invariant.ts';
 import type { Result } from '#lib/base/result.ts';
 import { refuse } from '#lib/base/result.ts';
 import { addDays } from '#lib/units/time.ts';
@@ -33,32 +34,44 @@ export function rejudgeOpenOrders(tx: Writing, flow: Flow): void {
     ['placed', 'claimed'].includes(orderStage(view)),
   );
   for (const view of open) {
-    const decidedUnder = findCard(tx, view.order.id)?.editionHash ?? view.order.editionHash;
-    if (decidedUnder !== edition.head.hash) rejudge(tx, flow, view, edition);
+    const before = editionByHash(tx, flow, findCard(tx, view.order.id)?.editionHash ?? view.order.editionHash);
+    invariant(before, `the edition of order ${view.order.id} is gone`);
+    if (before.head.hash !== edition.head.hash) rejudge(tx, flow, { view, before, edition });
   }
 }
 
+interface Asked {
+  readonly view: OrderView;
+  /** Under which the order stands: that of its card. */
+  readonly before: OpenEdition;
+  readonly edition: OpenEdition;
+}
+
 /** What was promised to the order is freed first, or it would stand in its own way; a card that is issued anew promises anew. */
-function rejudge(tx: Writing, flow: Flow, view: OrderView, edition: OpenEdition): void {
-  const { id: orderId } = view.order;
-  const { hash, editionNo } = edition.head;
+function rejudge(tx: Writing, flow: Flow, asked: Asked): void {
+  const { id: orderId } = asked.view.order;
+  const { hash, editionNo } = asked.edition.head;
   freeReservations(tx, { orderId, reason: 'planned-anew', atMs: flow.now });
-  const card = cardUnder(tx, flow, view, edition);
+  const card = cardUnder(tx, flow, asked);
   if (!card.ok) return void hold(tx, flow, { orderId, findings: card.refusal, editionHash: hash });
   issueCard(tx, flow, { orderId, editionHash: hash, card: card.value, reason: `edition ${editionNo}` });
   record(tx, flow, { kind: 'card-issued', body: { orderId, editionNo }, editionHash: hash });
 }
 
 /** The card of the very jar that was ordered, or why there is none; without findings where it would be another jar. */
-function cardUnder(tx: Writing, flow: Flow, { order, claim }: OrderView, { book }: OpenEdition): Result<Card, readonly Finding[]> {
+function cardUnder(tx: Writing, flow: Flow, { view, before, edition: { book } }: Asked): Result<Card, readonly Finding[]> {
+  const { order, claim } = view;
   const { plan } = order;
   const jarSize = book.jarSizes.get(order.jarSizeId);
-  const before = editionByHash(tx, flow, order.editionHash);
-  if (!jarSize || !before || plan.lines.some((line) => !book.stocks.has(line.stockId))) return refuse([]);
+  if (!jarSize || plan.lines.some((line) => !book.stocks.has(line.stockId))) return refuse([]);
   const stand = readShopStand(tx, flow, book, claim?.stationId ?? null);
   const verdict = judge(book, plan, { day: stand.day, ...shopChecks(book, stand, jarSize) });
   if (verdict.kind !== 'permitted') return refuse(findingsOf(verdict));
-  if (!isSameJar(before.book, book, order, cautionIdsOf(verdict))) return refuse([]);
+  // What was agreed since, after an earlier hold, is what the edition of the card owes.
+  const isAsOrdered = before.head.hash === order.editionHash;
+  const agreedIds = isAsOrdered ? order.variantCautionIds : cautionIdsOf(judge(before.book, plan, { day: stand.day }));
+  const was = { book: before.book, cautionIds: agreedIds };
+  if (!isSameJar(order, was, { book, cautionIds: cautionIdsOf(verdict) })) return refuse([]);
   return cardHere(tx, stand, { book, plan, jarSize });
 }
 

@@ -8,20 +8,25 @@ import type { Book } from '#lib/rulebook/book.ts';
 import { need } from '#lib/rulebook/book.ts';
 import type { Verdict } from '#lib/verdict/verdict.ts';
 
-export type Promised = Pick<Order, 'plan' | 'lang' | 'jarSizeId' | 'variantCautionIds'>;
+export type Promised = Pick<Order, 'plan' | 'lang' | 'jarSizeId'>;
+
+/** A book that permits the plan, and the cautions that are owed under it. */
+export interface Owing {
+  readonly book: Book;
+  readonly cautionIds: readonly string[];
+}
 
 /** The cautions that a permitted verdict owes, as an order keeps them. */
 export const cautionIdsOf = (verdict: Verdict): readonly string[] =>
   verdict.kind === 'permitted' ? [...new Set(verdict.cautions.map((owed) => owed.cautionId))].sort() : [];
 
-/** @param cautionIds owed under the later edition, which permits the plan */
-export function isSameJar(before: Book, after: Book, order: Promised, cautionIds: readonly string[]): boolean {
-  const was = saidOf(before, order, order.variantCautionIds);
-  return was !== null && was === saidOf(after, order, cautionIds);
+export function isSameJar(order: Promised, before: Owing, after: Owing): boolean {
+  const was = saidOf(order, before);
+  return was !== null && was === saidOf(order, after);
 }
 
 /** The label of the first market, which is the one that is printed, and the cautions as they are read at the kiosk. Null: a text is missing. */
-function saidOf(book: Book, { plan, lang, jarSizeId }: Promised, cautionIds: readonly string[]): string | null {
+function saidOf({ plan, lang, jarSizeId }: Promised, { book, cautionIds }: Owing): string | null {
   const [market] = book.rulebook.markets;
   const label =
     market &&
@@ -42,5 +47,5 @@ function saidOf(book: Book, { plan, lang, jarSizeId }: Promised, cautionIds: rea
     const { textId, mustTick, places } = need(book.cautions, id);
     return { id, text: book.rulebook.texts[lang]?.[textId] ?? null, mustTick, places: [...places].sort() };
   });
-  return canonicalJson({ ...label.value, jarLifeMonths: book.rulebook.house.jarLifeMonths, cautions });
+  return canonicalJson({ label: label.value, jarLifeMonths: book.rulebook.house.jarLifeMonths, cautions });
 }

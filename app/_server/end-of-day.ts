@@ -1,7 +1,9 @@
-// What the shop does by itself: orders that nobody took on lapse with their day, so that no lot stays promised overnight. Done when
-// the file is opened and every hour after; a server that stood still over midnight catches up.
+// What the shop does by itself: orders that nobody took on lapse with their day, so that no lot stays promised overnight, and open ones
+// are judged again when the hour of a waiting edition has come. Done when the file is opened and every hour after; a server that stood
+// still over midnight catches up.
 import type { Flow } from '#app/_flows/flow.ts';
 import { lapseOrders } from '#app/_flows/lapse-orders.ts';
+import { rejudgeOrders } from '#app/_flows/rejudge-open-orders.ts';
 import { logFault } from './log.ts';
 
 const EVERY_MS = 3_600_000;
@@ -10,7 +12,9 @@ const EVERY_MS = 3_600_000;
 export function keepDaysEnding(asNobody: () => Flow, newId: () => string): () => void {
   const endDays = (): void => {
     try {
-      lapseOrders(asNobody());
+      const flow = asNobody();
+      lapseOrders(flow);
+      rejudgeOrders(flow);
     } catch (error) {
       logFault({ faultId: newId(), where: 'end of day', error });
     }

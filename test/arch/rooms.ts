@@ -164,9 +164,9 @@ export const rooms: readonly Room[] = [
       ...foundations,
       'lib/contracts': /^lib\/contracts\/problem\.ts$/,
       db: /^db\/(open|connection|lock|migrate|outage|paths|sha256)\.ts$/,
-      // Types, to hand a flow what it needs; the frame's own two questions: who asks, and the shop's secret; and the one thing that
-      // nobody asks for: the end of a day.
-      flows: { codeOf: /^app\/_flows\/(sign-in|read-shop|lapse-orders)\.ts$/ },
+      // Types, to hand a flow what it needs; the frame's own two questions: who asks, and the shop's secret; and the two things that
+      // nobody asks for: the end of a day, and orders that meet a new edition.
+      flows: { codeOf: /^app\/_flows\/(sign-in|read-shop|lapse-orders|rejudge-open-orders)\.ts$/ },
       server: 'all',
       worker: 'types',
       'open-editions': 'all',

@@ -5,6 +5,7 @@ import { findOrder, orderStage } from '#db/orders.ts';
 import { orderJar } from '#test/support/a-bench-order.ts';
 import type { AShop } from '#test/support/a-shop.ts';
 import { aShop } from '#test/support/a-shop.ts';
+import { nextEdition } from '#test/support/a-visit.ts';
 
 const HOUR_MS = 3_600_000;
 const newId = (): string => 'fault-1';
@@ -31,6 +32,19 @@ test('orders lapse at the first hour of the next day, and at the start of a serv
   keepDaysEnding(() => late.asNobody(MINUTES_A_DAY), newId)();
   expect(stageOf(late, left)).toBe('lapsed');
   expect(vi.getTimerCount()).toBe(0);
+});
+
+test('an order meets an edition that waited for its hour within the hour', () => {
+  const shop = aShop();
+  const orderId = orderJar(shop);
+  nextEdition(shop, (book) => ({ ...book, title: 'The next one', scopes: book.scopes.filter((scope) => scope.kind === 'refuse') }), 30);
+  const clock = { minutes: 10 };
+  const stop = keepDaysEnding(() => shop.asNobody(clock.minutes), newId);
+  expect(stageOf(shop, orderId)).toBe('placed');
+  clock.minutes = 70;
+  vi.advanceTimersByTime(HOUR_MS);
+  expect(stageOf(shop, orderId)).toBe('held');
+  stop();
 });
 
 test('a fault goes to the log and the next hour tries again', () => {
