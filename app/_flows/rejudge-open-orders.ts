@@ -17,7 +17,7 @@ import { editionByHash, editionInForce } from './edition-in-force.ts';
 import type { Flow } from './flow.ts';
 import { record, stampOf } from './flow.ts';
 import { cardHere, issueCard } from './issue-card.ts';
-import { cautionIdsOf, isSameJar } from './same-jar.ts';
+import { agreedUnder, cautionIdsOf, isSameJar } from './same-jar.ts';
 import { readShopStand, shopChecks } from './shop-context.ts';
 
 /** How far back an order can still be open. */
@@ -67,11 +67,7 @@ function cardUnder(tx: Writing, flow: Flow, { view, before, edition: { book } }:
   const stand = readShopStand(tx, flow, book, claim?.stationId ?? null);
   const verdict = judge(book, plan, { day: stand.day, ...shopChecks(book, stand, jarSize) });
   if (verdict.kind !== 'permitted') return refuse(findingsOf(verdict));
-  // What was agreed since, after an earlier hold, is what the edition of the card owes.
-  const isAsOrdered = before.head.hash === order.editionHash;
-  const agreedIds = isAsOrdered ? order.variantCautionIds : cautionIdsOf(judge(before.book, plan, { day: stand.day }));
-  const was = { book: before.book, cautionIds: agreedIds };
-  if (!isSameJar(order, was, { book, cautionIds: cautionIdsOf(verdict) })) return refuse([]);
+  if (!isSameJar(order, agreedUnder(before, order, stand.day), { book, cautionIds: cautionIdsOf(verdict) })) return refuse([]);
   return cardHere(tx, stand, { book, plan, jarSize });
 }
 

@@ -6,10 +6,12 @@ import type { Finding } from '#lib/base/finding.ts';
 import { invariant } from '#lib/base/invariant.ts';
 import { findingsOf, judge } from '#lib/verdict/judge.ts';
 import type { BenchOrder } from './bench-order.ts';
+import type { OpenEdition } from './edition-in-force.ts';
 import { editionInForce } from './edition-in-force.ts';
 import type { Flow } from './flow.ts';
 import { record, staffOf, stampOf } from './flow.ts';
 import { cardHere, issueCard } from './issue-card.ts';
+import { agreedUnder, cautionIdsOf, isSameJar } from './same-jar.ts';
 import { readShopStand, shopChecks } from './shop-context.ts';
 
 export interface Remake {
@@ -20,7 +22,7 @@ export interface Remake {
 }
 
 /** Ends the order and writes the one that follows it: in the same hands, or on hold where the mask can no longer be made. */
-export function remakeOrder(tx: Writing, flow: Flow, { view }: BenchOrder, { requestKey, orderId, reason }: Remake): void {
+export function remakeOrder(tx: Writing, flow: Flow, { view, edition: before }: BenchOrder, { requestKey, orderId, reason }: Remake): void {
   const { order, jar, claim } = view;
   invariant(jar && claim, 'only a bound jar is thrown away');
   const stamp = stampOf(tx, flow.now);
@@ -34,7 +36,7 @@ export function remakeOrder(tx: Writing, flow: Flow, { view }: BenchOrder, { req
   insertOrder(tx, { ...order, ...again, shortCode: nextCode(order.shortCode) });
   insertOrderLink(tx, { orderId, kind: 'remake', jarCode: jar.batchCode });
   record(tx, flow, { kind: 'order-remade', body: { orderId, ofOrderId: order.id, ofJar: jar.batchCode }, editionHash: edition.head.hash });
-  const held = issueAnew(tx, flow, { orderId, order, edition });
+  const held = issueAnew(tx, flow, { orderId, order, before, edition });
   if (held === null) insertOrderClaim(tx, { orderId, byAccountId: accountId, stationId: claim.stationId, atMs: flow.now });
   else
     insertOrderHold(tx, {
@@ -50,16 +52,19 @@ export function remakeOrder(tx: Writing, flow: Flow, { view }: BenchOrder, { req
 type Anew = {
   readonly orderId: string;
   readonly order: BenchOrder['view']['order'];
-  readonly edition: NonNullable<ReturnType<typeof editionInForce>>;
+  /** Under which the jar was begun. */
+  readonly before: OpenEdition;
+  readonly edition: OpenEdition;
 };
 
-/** A new card from what stands on the shelves now; else why there is none. */
-function issueAnew(tx: Writing, flow: Flow, { orderId, order, edition: { book, head } }: Anew): readonly Finding[] | null {
+/** A new card from what stands on the shelves now; else why there is none. Without findings: it would be another jar than was agreed. */
+function issueAnew(tx: Writing, flow: Flow, { orderId, order, before, edition: { book, head } }: Anew): readonly Finding[] | null {
   const jarSize = book.jarSizes.get(order.jarSizeId);
   if (!jarSize) return [];
   const stand = readShopStand(tx, flow, book);
   const verdict = judge(book, order.plan, { day: stand.day, ...shopChecks(book, stand, jarSize) });
   if (verdict.kind !== 'permitted') return findingsOf(verdict);
+  if (!isSameJar(order, agreedUnder(before, order, stand.day), { book, cautionIds: cautionIdsOf(verdict) })) return [];
   const card = cardHere(tx, stand, { book, plan: order.plan, jarSize });
   if (!card.ok) return card.refusal;
   issueCard(tx, flow, { orderId, editionHash: head.hash, card: card.value, reason: 'made again' });

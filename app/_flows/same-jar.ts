@@ -6,7 +6,10 @@ import { labelContent } from '#lib/label/label-content.ts';
 import { labelIngredients } from '#lib/law/label-order.ts';
 import type { Book } from '#lib/rulebook/book.ts';
 import { need } from '#lib/rulebook/book.ts';
+import type { LocalDay } from '#lib/units/time.ts';
+import { judge } from '#lib/verdict/judge.ts';
 import type { Verdict } from '#lib/verdict/verdict.ts';
+import type { OpenEdition } from './edition-in-force.ts';
 
 export type Promised = Pick<Order, 'plan' | 'lang' | 'jarSizeId'>;
 
@@ -19,6 +22,12 @@ export interface Owing {
 /** The cautions that a permitted verdict owes, as an order keeps them. */
 export const cautionIdsOf = (verdict: Verdict): readonly string[] =>
   verdict.kind === 'permitted' ? [...new Set(verdict.cautions.map((owed) => owed.cautionId))].sort() : [];
+
+/** What the customer agreed to: as ordered, or, where it went on since under another edition, what that one owes. */
+export function agreedUnder({ head, book }: OpenEdition, order: Order, day: LocalDay): Owing {
+  const cautionIds = head.hash === order.editionHash ? order.variantCautionIds : cautionIdsOf(judge(book, order.plan, { day }));
+  return { book, cautionIds };
+}
 
 export function isSameJar(order: Promised, before: Owing, after: Owing): boolean {
   const was = saidOf(order, before);

@@ -2,6 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import { changeDraft, importDraft } from '#app/_flows/change-draft.ts';
 import { claimOrder } from '#app/_flows/claim-order.ts';
+import { mendJar } from '#app/_flows/mend-jar.ts';
 import { draftToCount, publishEdition } from '#app/_flows/publish-edition.ts';
 import { readRulebook } from '#app/_flows/read-rulebook.ts';
 import { rejudgeOrders } from '#app/_flows/rejudge-open-orders.ts';
@@ -197,4 +198,24 @@ it('a jar that was begun finishes under its edition', () => {
   nextEdition(shop, closed);
   rejudgeOrders(shop.asNobody(6));
   expect([stageOf(shop, id), promises(shop, id).length > 0]).toEqual(['mixing', true]);
+});
+
+describe('a jar that is thrown away under a new edition', () => {
+  const remade = (bend: Bend) => {
+    const shop = aShop();
+    const orderId = mixUntil(shop, orderJar(shop), { lineNo: 2 });
+    nextEdition(shop, bend);
+    const remakeOrderId = shop.as('mixer').newId();
+    const mend = { kind: 'discard', reason: 'the beaker fell', remakeOrderId } as const;
+    took(mendJar(shop.as('mixer', 6), { requestKey: aKey(), orderId, mend }));
+    return { shop, id: remakeOrderId };
+  };
+  it('is made again under it where the customer would be told the same', () => {
+    const { shop, id } = remade(dearer);
+    expect([stageOf(shop, id), promises(shop, id).length > 0]).toEqual(['claimed', true]);
+  });
+  it('waits on hold where a caution says something else, with nothing promised to it', () => {
+    const { shop, id } = remade(withText('caution.time', 'Leave it on for an hour.'));
+    expect([stageOf(shop, id), promises(shop, id)]).toEqual(['held', []]);
+  });
 });
