@@ -23,7 +23,10 @@ export interface DiffLine {
 /** Lines that turn `before` into `after`; empty for equal documents. */
 export function diffRulebooks(before: Rulebook, after: Rulebook): readonly DiffLine[] {
   const sections = [...new Set([...Object.keys(before), ...Object.keys(after)])].sort() as (keyof Rulebook)[];
-  const lines = sections.flatMap((section) => sectionLines(section, before[section], after[section]));
+  const cautionTextIds = new Set(
+    [...before.cautions, ...after.cautions].flatMap(({ textId, labelTextId }) => [textId, labelTextId ?? textId]),
+  );
+  const lines = sections.flatMap((section) => sectionLines(section, before[section], after[section], cautionTextIds));
   return lines.sort(
     compareBy(
       (line) => EFFECTS.indexOf(line.effect),
@@ -34,14 +37,18 @@ export function diffRulebooks(before: Rulebook, after: Rulebook): readonly DiffL
 
 type Raw = Omit<DiffLine, 'effect'> & { readonly was: unknown; readonly is: unknown; readonly whole: unknown };
 
-function sectionLines(section: keyof Rulebook, was: unknown, is: unknown): readonly DiffLine[] {
+function sectionLines(section: keyof Rulebook, was: unknown, is: unknown, cautionTextIds: ReadonlySet<string>): readonly DiffLine[] {
   if (canonicalJson(was) === canonicalJson(is)) return [];
   const raw = isRows(was) && isRows(is) ? rowLines(section, was, is) : fieldLines(section, null, was, is);
   return raw.map(({ was: before, is: after, whole, ...line }) => ({
     ...line,
-    effect: effectOf({ ...line, was: before, is: after, whole }),
+    effect: effectOf({ ...line, was: before, is: after, whole, isCautionText: cautionTextIds.has(textIdOf(line)) }),
   }));
 }
+
+/** "en.caution.eyes" → "caution.eyes": the first part of a place among the texts is the language. */
+export const textIdOf = ({ section, field }: Pick<DiffLine, 'section' | 'field'>): string =>
+  section === 'texts' && field !== null ? field.slice(field.indexOf('.') + 1) : '';
 
 type Row = { readonly id: string };
 const isRows = (value: unknown): value is readonly Row[] =>

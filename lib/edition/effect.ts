@@ -1,5 +1,6 @@
 // What one line of a diff may do. A change is called harmless only where that is certain; everything else "may widen" and must be looked at.
 
+import { canonicalJson } from '../base/canonical-json.ts';
 import type { JudgementVerdict } from '../rulebook/judgement.ts';
 import type { Rulebook } from '../rulebook/rulebook.ts';
 import { STRICTNESS } from '../verdict/pair-verdict.ts';
@@ -16,6 +17,8 @@ interface Line {
   readonly is: unknown;
   /** The row or object as it will be, of which `field` is a part. */
   readonly whole: unknown;
+  /** One of the texts that a caution says, at the kiosk or on the label. */
+  readonly isCautionText: boolean;
 }
 
 /** Fields that neither permit nor refuse anything, wherever they stand. */
@@ -67,6 +70,19 @@ const isVerdict = (value: unknown): value is JudgementVerdict => typeof value ==
 const fieldOf = (row: unknown, key: string): unknown =>
   typeof row === 'object' && row !== null ? (row as Readonly<Record<string, unknown>>)[key] : undefined;
 
+/**
+ * A caution that comes, that must be ticked from now on, that is shown or owed in more places only adds. Whatever else happens to one may
+ * let a jar pass with less said.
+ */
+function cautionEffect({ kind, field, was, is }: Line): Effect {
+  if (kind !== 'changed') return kind === 'added' ? 'cautions' : 'widens';
+  if (/^(source|textId)$/.test(field ?? '')) return 'cautions';
+  if (field === 'mustTick') return is === true ? 'cautions' : 'widens';
+  const isGrown =
+    Array.isArray(was) && Array.isArray(is) && was.every((one) => is.some((other) => canonicalJson(one) === canonicalJson(other)));
+  return isGrown ? 'cautions' : 'widens';
+}
+
 const removalNarrows = (line: Line): Effect => (line.kind === 'removed' ? 'narrows' : 'widens');
 
 /** A level that goes off sale. */
@@ -95,13 +111,13 @@ const SECTIONS = {
   code: always('texts'),
   title: always('texts'),
   notice: always('texts'),
-  texts: always('texts'),
+  texts: (line) => (line.isCautionText ? 'cautions' : 'texts'),
   concerns: always('offer'),
   currency: always('offer'),
   evidence: always('offer'),
   languages: always('offer'),
   vessels: always('offer'),
-  cautions: always('cautions'),
+  cautions: cautionEffect,
   pairJudgements: judgementEffect,
   classJudgements: judgementEffect,
   classRules: (line) => rowEffect(line, { whenAdded: ruleEffect, whenRemoved: 'widens' }),

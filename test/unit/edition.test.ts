@@ -8,6 +8,7 @@ import { diffRulebooks } from '#lib/edition/diff.ts';
 import { EFFECTS } from '#lib/edition/effect.ts';
 import type { GateQuestion } from '#lib/edition/publish-gate.ts';
 import { publishedDocument, publishGate } from '#lib/edition/publish-gate.ts';
+import type { Caution } from '#lib/rulebook/questionnaire.ts';
 import type { Rulebook } from '#lib/rulebook/rulebook.ts';
 import { moneyMinor } from '#lib/units/money.ts';
 import { sharePpm } from '#lib/units/share.ts';
@@ -17,11 +18,15 @@ import { aDemoRulebook, TEST_DAY } from '#test/support/a-demo-book.ts';
 const draft = aDemoRulebook();
 const changed = (change: DraftChange): Rulebook => {
   const applied = applyChange(draft, change);
-  if (!applied.ok) throw new Error(applied.refusal.id);
+  if (!applied.ok) throw new Error(JSON.stringify(applied.refusal));
   return applied.value;
 };
 const grounds = { reason: 'seen in a jar', source: 'bench notes', by: 'formulator', on: TEST_DAY };
 const lines = (after: Rulebook) => diffRulebooks(draft, after).map((line) => `${line.effect} ${line.key}`);
+
+const caution =
+  (id: string, change: Partial<Caution>) =>
+  (book: Rulebook): Rulebook => ({ ...book, cautions: book.cautions.map((one) => (one.id === id ? { ...one, ...change } : one)) });
 
 describe('one change of the draft', () => {
   it('closes a level and sets its price', () => {
@@ -46,6 +51,13 @@ describe('one change of the draft', () => {
   it('rewords a caution in one language and its label text', () => {
     const after = changed({ kind: 'set-caution-text', cautionId: 'eyes', lang: 'en', text: 'Keep it out.', labelText: 'Out.' });
     expect([after.texts.en?.['caution.eyes'], after.texts.en?.['caution.eyes.label']]).toEqual(['Keep it out.', 'Out.']);
+  });
+  it.each([
+    ['no words for the customer', { text: ' \n', labelText: 'Out.' }],
+    ['no words on the label', { text: 'Keep it out.', labelText: ' ' }],
+  ])('leaves no caution with %s', (_, words) => {
+    const blank = applyChange(draft, { kind: 'set-caution-text', cautionId: 'eyes', lang: 'en', ...words });
+    expect(blank).toEqual({ ok: false, refusal: { kind: 'blank-words', cautionId: 'eyes' } });
   });
   it('refuses what is not there', () => {
     const level = {
@@ -134,9 +146,48 @@ describe('the diff', () => {
       ),
     ],
     [
-      'a caution that no longer must be ticked is about cautions',
+      'a caution that no longer must be ticked widens',
       (book) => ({ ...book, cautions: book.cautions.map((one) => ({ ...one, mustTick: false })) }),
-      ['cautions cautions/sun/mustTick'],
+      ['widens cautions/sun/mustTick'],
+    ],
+    [
+      'a removed caution widens',
+      (book) => ({ ...book, cautions: book.cautions.filter((one) => one.id !== 'sun') }),
+      ['widens cautions/sun'],
+    ],
+    ['a caution that leaves a place widens', caution('sun', { places: ['kiosk'] }), ['widens cautions/sun/places']],
+    ['a caution that moves to another place widens', caution('sun', { places: ['kiosk', 'card'] }), ['widens cautions/sun/places.1']],
+    ['a caution without its trigger widens', caution('eyes', { triggers: [] }), ['widens cautions/eyes/triggers']],
+    [
+      'a caution for fewer things widens',
+      caution('eyes', { triggers: [{ kind: 'class', materialClass: 'clay' }] }),
+      ['widens cautions/eyes/triggers.0.kind', 'widens cautions/eyes/triggers.0.materialClass'],
+    ],
+    ['a caution that only staff read from now on widens', caution('sun', { audience: 'staff' }), ['widens cautions/sun/audience']],
+    [
+      'a caution that must be ticked from now on is about cautions',
+      caution('eyes', { mustTick: true }),
+      ['cautions cautions/eyes/mustTick'],
+    ],
+    [
+      'a caution in one more place is about cautions',
+      caution('sun', { places: ['kiosk', 'label', 'card'] }),
+      ['cautions cautions/sun/places'],
+    ],
+    [
+      'a caution with one more trigger is about cautions',
+      caution('sun', { triggers: [{ kind: 'always' }] }),
+      ['cautions cautions/sun/triggers'],
+    ],
+    [
+      'a new caution is about cautions',
+      (book) => ({ ...book, cautions: [...book.cautions, { ...book.cautions[0], id: 'more' } as (typeof book.cautions)[number]] }),
+      ['cautions cautions/more'],
+    ],
+    [
+      'a caution’s words are about cautions, at the kiosk and on the label',
+      (book) => ({ ...book, texts: { en: { ...book.texts.en, 'caution.sun': 'Other', 'caution.sun.label': 'Other' } } }),
+      ['cautions texts/en.caution.sun', 'cautions texts/en.caution.sun.label'],
     ],
   ])('%s', (_, bend, expected) => expect(lines(bend(draft))).toEqual(expected));
 
