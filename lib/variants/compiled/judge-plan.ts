@@ -1,9 +1,14 @@
 // Does a plan pass checks 2 to 12? The verdict's answer without its findings, by the compiled numbers; what runs along a curve is asked of
-// the verdict itself.
+// the checks themselves.
 import { invariant } from '../../base/invariant.ts';
+import { checkCaps } from '../../chemistry/caps.ts';
+import { predictedJarPh } from '../../chemistry/jar-ph.ts';
+import { checkPreservation } from '../../chemistry/preservation.ts';
+import { checkSolubility } from '../../chemistry/solubility.ts';
+import { composePlan } from '../../composition/compose.ts';
+import type { Book } from '../../rulebook/book.ts';
 import type { ChosenActive, Plan, PlanLine, Variant } from '../../rulebook/variant.ts';
 import { sharePpm } from '../../units/share.ts';
-import { judge } from '../../verdict/judge.ts';
 import type { CompiledBook, EndTest, LimitRule, RefusingRule } from './compile-book.ts';
 import type { Option } from './compile-offer.ts';
 import type { LinearTest, PlanShares } from './linear.ts';
@@ -77,8 +82,15 @@ export function planPasses(book: CompiledBook, plan: NettedPlan, variant: Varian
     windowsHold(book, plan) &&
     allHold(book.refusing, plan) &&
     !book.classRules.some((rule) => speaks(rule, plan)) &&
-    (allHold(book.curved, plan) || judge(book.book, planOf(plan, variant), { day: book.day }).kind === 'permitted')
+    (allHold(book.curved, plan) || curvesHold(book.book, planOf(plan, variant)))
   );
+}
+
+/** What depends on the pH along a curve: free acid, weak acids that dissolve better with the pH, acid preservatives. */
+function curvesHold(book: Book, plan: Plan): boolean {
+  const jar = composePlan(book, plan);
+  const jarPh = predictedJarPh(book, jar);
+  return [checkCaps, checkSolubility, checkPreservation].every((check) => check(book, jar, jarPh).length === 0);
 }
 
 function allHold(tests: readonly LinearTest[], plan: PlanShares): boolean {
