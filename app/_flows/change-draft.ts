@@ -6,7 +6,7 @@ import { findLatestDraft, saveDraft } from '#db/drafts.ts';
 import type { Result } from '#lib/base/result.ts';
 import { accept, refuse } from '#lib/base/result.ts';
 import { draftText } from '#lib/edition/canonical.ts';
-import type { NothingToChange } from '#lib/edition/change.ts';
+import type { BlankWords, NothingToChange } from '#lib/edition/change.ts';
 import { applyChange } from '#lib/edition/change.ts';
 import type { Book } from '#lib/rulebook/book.ts';
 import { checkRulebook } from '#lib/rulebook/check-rulebook.ts';
@@ -30,7 +30,7 @@ export function latestDraft(tx: Reading, flow: Flow): OpenDraft | null {
   return { head, book: flow.editions.book(head.sha256, () => document) };
 }
 
-export type ChangeRefusal = DraftMoved | NothingToChange | { readonly kind: 'no-draft' };
+export type ChangeRefusal = DraftMoved | NothingToChange | BlankWords | { readonly kind: 'no-draft' };
 
 export interface ChangeOrder {
   readonly parentRevisionNo: number;

@@ -1,15 +1,17 @@
 // The frame around every office page: sections, the edition in force at their foot, and who is signed in.
 import type { ReactNode } from 'react';
 import type { RulebookView } from '#app/_flows/read-rulebook.ts';
+import { ButtonLink } from '#app/_ui/controls/button.tsx';
 import { Notice } from '#app/_ui/controls/notice.tsx';
 import type { OfficeGroup } from '#app/_ui/frames/office-frame.tsx';
 import { OfficeFrame } from '#app/_ui/frames/office-frame.tsx';
 import type { IconName } from '#app/_ui/marks/icon.tsx';
 import type { OfficeKey } from '#app/_ui/text/office/en.ts';
+import styles from './office.module.css';
 import { officeText } from './office-text.ts';
-import { SignOutButton } from './sign-out-button.tsx';
+import { SignedIn } from './signed-in.tsx';
 
-export type OfficePlace = 'home' | 'materials' | 'offer' | 'pairs' | 'cautions' | 'publish' | 'editions' | 'review' | 'people';
+export type OfficePlace = 'home' | 'materials' | 'offer' | 'pairs' | 'cautions' | 'publish' | 'editions' | 'review' | 'stops' | 'people';
 
 interface Section {
   readonly place: OfficePlace;
@@ -37,6 +39,7 @@ const GROUPS: readonly { readonly id: string; readonly heading?: OfficeKey; read
     heading: 'nav-shop',
     sections: [
       { place: 'review', href: '/office/review', word: 'nav-review', icon: 'chart' },
+      { place: 'stops', href: '/office/stops', word: 'nav-stops', icon: 'hand' },
       { place: 'people', href: '/office/people', word: 'nav-people', icon: 'people' },
     ],
   },
@@ -47,10 +50,12 @@ export function OfficePage(props: {
   readonly place: OfficePlace;
   readonly title: string;
   readonly actions?: ReactNode;
+  /** `saved` of the page's address: the revision that the form before it made. */
+  readonly saved?: string | string[] | undefined;
   readonly panel?: { readonly label: string; readonly body: ReactNode };
   readonly children: ReactNode;
 }): ReactNode {
-  const { view, place, title, actions, panel, children } = props;
+  const { view, place, title, actions, saved, panel, children } = props;
   const { t } = officeText();
   const groups: readonly OfficeGroup[] = GROUPS.map(({ id, heading, sections }) => ({
     id,
@@ -76,13 +81,31 @@ export function OfficePage(props: {
       actions={
         <>
           {actions}
-          <SignOutButton word={t('sign-out')} />
+          <SignedIn />
         </>
       }
       {...(panel && { panel })}
     >
+      {view.draft && saved === String(view.draft.head.revisionNo) && <Saved no={view.draft.head.revisionNo} />}
       {children}
     </OfficeFrame>
+  );
+}
+
+/** Stays until the next page: what was saved, and that nobody is offered it yet. */
+function Saved({ no }: { readonly no: number }): ReactNode {
+  const { t } = officeText();
+  return (
+    <div className={styles.saved}>
+      <Notice
+        tone="ok"
+        role="status"
+        title={t('saved', { no })}
+        end={<ButtonLink href="/office/publish">{t('home-read-diff')}</ButtonLink>}
+      >
+        {t('saved-why')}
+      </Notice>
+    </div>
   );
 }
 

@@ -3,7 +3,7 @@ import { z } from 'zod';
 import { countSchema, moneyMinorSchema, sharePpmSchema } from './quantities.ts';
 import { pairLimitSchema } from './rulebook-judgements.ts';
 import { materialClassSchema } from './rulebook-materials.ts';
-import { idSchema, langSchema, statementSchema, textSchema } from './words.ts';
+import { idSchema, langSchema, statementSchema } from './words.ts';
 
 const verdictSchema = z.enum(['never', 'limit', 'caution', 'fine']);
 
@@ -36,8 +36,8 @@ export const draftChangeSchema = z.discriminatedUnion('kind', [
     kind: z.literal('set-caution-text'),
     cautionId: idSchema,
     lang: langSchema,
-    text: textSchema,
-    labelText: textSchema.nullable(),
+    text: statementSchema,
+    labelText: statementSchema.nullable(),
   }),
   z.strictObject({ kind: z.literal('set-caution'), cautionId: idSchema, mustTick: z.boolean() }),
 ]);
@@ -50,6 +50,7 @@ export const changeDraftOutputSchema = z.union([
     ok: z.literal(false),
     refusal: z.discriminatedUnion('kind', [
       z.strictObject({ kind: z.literal('no-draft') }),
+      z.strictObject({ kind: z.literal('blank-words'), cautionId: idSchema }),
       z.strictObject({ kind: z.literal('nothing-to-change'), id: z.string() }),
       z.strictObject({ kind: z.literal('draft-moved'), newestRevisionNo: countSchema('revisions') }),
     ]),

@@ -37,8 +37,14 @@ export interface NothingToChange {
   readonly id: string;
 }
 
+/** A caution would be left without its words. */
+export interface BlankWords {
+  readonly kind: 'blank-words';
+  readonly cautionId: string;
+}
+
 /** The draft with one change made. The draft itself stays as it is. */
-export function applyChange(draft: Rulebook, change: DraftChange): Result<Rulebook, NothingToChange> {
+export function applyChange(draft: Rulebook, change: DraftChange): Result<Rulebook, NothingToChange | BlankWords> {
   switch (change.kind) {
     case 'set-level':
       return setLevel(draft, change);
@@ -96,9 +102,10 @@ function replaced<T extends { readonly id: string }>(rows: readonly T[], at: num
 function setCautionText(
   draft: Rulebook,
   { cautionId, lang, text, labelText }: Extract<DraftChange, { kind: 'set-caution-text' }>,
-): Result<Rulebook, NothingToChange> {
+): Result<Rulebook, NothingToChange | BlankWords> {
   const caution = draft.cautions.find((one) => one.id === cautionId);
   if (!caution) return refuse({ kind: 'nothing-to-change', id: cautionId });
+  if (text.trim() === '' || labelText?.trim() === '') return refuse({ kind: 'blank-words', cautionId });
   const label = caution.labelTextId !== undefined && labelText !== null ? { [caution.labelTextId]: labelText } : {};
   return accept({ ...draft, texts: { ...draft.texts, [lang]: { ...draft.texts[lang], [caution.textId]: text, ...label } } });
 }

@@ -62,7 +62,7 @@ export function heavyKiosk(house: House): Finding[] {
 
 /** A page or layout that reads through a flow but does not wait for a request first: the build would freeze its data for ever. */
 export function frozenPages(house: House): Finding[] {
-  const pages = [...house.sources].filter(([path]) => /^app\/.*\b(page|layout)\.tsx$/.test(path));
+  const pages = [...house.sources].filter(([path]) => /^app\/(.*\/)?(page|layout)\.tsx$/.test(path));
   return pages.flatMap(([path, source]) => {
     const flow = [...reached(house, path)].find(({ step }) => step.target.kind === 'file' && step.target.path.startsWith('app/_flows/'));
     if (flow === undefined || waitsForRequest(source)) return [];

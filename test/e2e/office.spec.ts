@@ -19,27 +19,82 @@ const axe = async (page: Page): Promise<void> => {
 
 test.use({ viewport: { width: 1440, height: 900 } });
 
+const PAGES = [
+  '',
+  '/materials',
+  '/offer',
+  '/pairs',
+  '/cautions',
+  '/publish',
+  '/editions',
+  '/review',
+  '/stops',
+  '/people',
+  '/offer?active=niacinamide&level=20000',
+  '/pairs?judge=new',
+  '/cautions?caution=eyes',
+];
+
 test('office pages are clean under axe and have one heading each', async ({ page }) => {
   await signIn(page, 'formulator', 'white-clay-one');
-  for (const path of [
-    '',
-    '/materials',
-    '/offer',
-    '/pairs',
-    '/cautions',
-    '/publish',
-    '/editions',
-    '/review',
-    '/people',
-    '/offer?active=niacinamide&level=20000',
-    '/pairs?judge=new',
-    '/cautions?caution=eyes',
-  ]) {
+  for (const path of PAGES) {
     await page.goto(`/office${path}`);
     await expect(page.getByRole('heading', { level: 1 })).toHaveCount(1);
     await axe(page);
   }
 });
+
+/** What is wider than the place it has, and which of sections, content and panel lie over each other. */
+const layoutFaults = (page: Page): Promise<readonly string[]> =>
+  page.evaluate(() => {
+    const parts = [document.documentElement, ...document.querySelectorAll('main, main *, aside, aside *, nav, nav *')];
+    const wide = parts
+      .filter(
+        (part) =>
+          part.clientWidth > 0 && part.scrollWidth > part.clientWidth + 1 && !part.closest('.for-readers, svg, select, [aria-hidden=true]'),
+      )
+      .map((part) => `${part.tagName} ${part.className} is ${part.scrollWidth} wide in ${part.clientWidth}`);
+    const boxes = [...document.querySelectorAll('[data-screen-only], main, aside, section')].map((part) => ({
+      part,
+      box: part.getBoundingClientRect(),
+    }));
+    const over = boxes.flatMap(({ part, box }, index) =>
+      boxes
+        .slice(index + 1)
+        .filter(({ part: other }) => !part.contains(other) && !other.contains(part))
+        .filter(
+          ({ box: { left, right, top, bottom } }) =>
+            left < box.right - 1 && right > box.left + 1 && top < box.bottom - 1 && bottom > box.top + 1,
+        )
+        .map(({ part: other }) => `${part.tagName} lies over ${other.tagName}`),
+    );
+    return [...wide, ...over];
+  });
+
+for (const [way, size, percent] of [
+  ['text', { width: 1440, height: 900 }, 200],
+  ['zoom', { width: 720, height: 450 }, 100],
+] as const) {
+  test(`office at 200 % ${way}: nothing scrolls sideways and nothing lies over anything`, async ({ page }) => {
+    await page.setViewportSize(size);
+    await signIn(page, 'manager', 'red-clay-one');
+    await page.goto('/office/people');
+    const grow = (): Promise<void> =>
+      page.evaluate((to) => {
+        document.documentElement.style.fontSize = `${to}%`;
+      }, percent);
+    await grow();
+    const found = [['people, with the form', await layoutFaults(page)]];
+    await page.context().clearCookies();
+    await signIn(page, 'formulator', 'white-clay-one');
+    for (const path of PAGES) {
+      await page.goto(`/office${path}`);
+      await grow();
+      found.push([path, await layoutFaults(page)]);
+    }
+    expect(found.filter(([, faults]) => faults?.length !== 0)).toEqual([]);
+  });
+}
 
 test('a wrong password says so, keeps the name and lets nobody in', async ({ page }) => {
   await page.goto('/office');
@@ -61,12 +116,14 @@ test('a changed price and a looser judgement are looked at, published by a secon
   await expect(page.getByText('Type the price in digits')).toBeVisible();
   await page.getByLabel(/Price of this level/).fill('1.70');
   await page.getByRole('button', { name: 'Save to the draft' }).click();
-  await page.waitForURL('**/office/offer');
+  await page.waitForURL('**/office/offer?saved=*');
+  await expect(page.getByRole('status').filter({ hasText: /Saved to the draft as revision \d+/ })).toBeVisible();
+  await expect(page.getByText('Signed in as Formulator')).toBeVisible();
   await page.goto('/office/pairs?first=lactic-acid-50&second=illite');
   await page.getByLabel('Verdict').selectOption('caution');
   await page.getByLabel('Caution', { exact: true }).selectOption('staff-acid-clay');
   await page.getByRole('button', { name: 'Save the judgement' }).click();
-  await page.waitForURL('**/office/pairs');
+  await page.waitForURL('**/office/pairs?saved=*');
   await page.goto('/office/publish');
   await expect(page.getByText('Another formulator must publish it')).toBeVisible();
 
@@ -82,6 +139,49 @@ test('a changed price and a looser judgement are looked at, published by a secon
   await page.getByRole('button', { name: 'Publish edition 2' }).click();
   await page.waitForURL('**/office/editions');
   await expect(page.getByRole('row').filter({ hasText: 'I approve edition 2 for sale.' })).toBeVisible();
+});
+
+test('a judgement opens undecided, asks only for what its verdict needs, marks what is missing, and is sent once', async ({ page }) => {
+  await signIn(page, 'formulator', 'white-clay-one');
+  await page.goto('/office/pairs?judge=new');
+  for (const label of ['First material', 'Second material', 'Verdict']) await expect(page.getByLabel(label)).toHaveValue('');
+  await expect(page.getByLabel('Most of both together')).toHaveCount(0);
+  await expect(page.getByLabel('Caution', { exact: true })).toHaveCount(0);
+  const save = page.getByRole('button', { name: 'Save the judgement' });
+  await save.click();
+  await expect(page.getByText('mend the 5 marked fields')).toBeVisible();
+  await expect(page.getByLabel('First material')).toBeFocused();
+  await expect(page.getByText('Say why, so that somebody else can judge it again.')).toBeVisible();
+  await axe(page);
+
+  await page.getByLabel('First material').selectOption('niacinamide');
+  await page.getByLabel('Second material').selectOption('niacinamide');
+  await page.getByLabel('Verdict').selectOption('limit');
+  await page.getByLabel('Reason').fill('Seen in the trial jars');
+  await page.getByLabel('Source').fill('trial jars');
+  await save.click();
+  await expect(page.getByText('Choose another material than the first.')).toBeVisible();
+  await expect(page.getByText('Type the share in digits')).toBeVisible();
+  await expect(page.getByLabel('Reason')).toHaveValue('Seen in the trial jars');
+
+  await page.getByLabel('Second material').selectOption('panthenol');
+  await page.getByLabel('Most of both together').fill('2.5');
+  const sent: string[] = [];
+  page.on('request', (request) => request.url().endsWith('/api/office/draft') && sent.push(request.url()));
+  await save.dblclick();
+  await page.waitForURL('**/office/pairs?saved=*');
+  expect(sent).toHaveLength(1);
+  await expect(page.getByRole('row').filter({ hasText: 'Seen in the trial jars' })).toContainText('together at most 2.5');
+});
+
+test('a caution cannot be left without words', async ({ page }) => {
+  await signIn(page, 'formulator', 'white-clay-one');
+  await page.goto('/office/cautions?caution=eyes');
+  await page.getByLabel('Words for the customer').fill('  ');
+  await page.getByRole('button', { name: 'Save to the draft' }).click();
+  await expect(page.getByText('A caution without words warns nobody.')).toBeVisible();
+  await expect(page.getByLabel('Words for the customer')).toBeFocused();
+  await expect(page.getByRole('row').filter({ hasText: 'Try first' })).toContainText('Only after the answer “Often”');
 });
 
 test('a rulebook that is no JSON, or unsound, is told apart from one that becomes the draft', async ({ page }) => {
@@ -110,4 +210,31 @@ test('a rulebook that is no JSON, or unsound, is told apart from one that become
   await axe(page);
   await give(JSON.stringify({ ...document, title: 'Masks of another year' }));
   await expect(page.getByRole('row').filter({ hasText: 'Masks of another year' })).toBeVisible();
+});
+
+test('a shade is stopped with a reason, the kiosk honours it, and a second person lifts it', async ({ page }) => {
+  await signIn(page, 'formulator', 'white-clay-one');
+  await page.goto('/office/stops');
+  await page.getByLabel('What sort of thing').selectOption('shade');
+  await page.getByRole('button', { name: 'Stop it now' }).click();
+  await expect(page.getByText('Choose what is to be stopped.')).toBeVisible();
+  await expect(page.getByText('Say why.')).toBeVisible();
+  await page.getByLabel('Which one').selectOption({ label: 'Rust Seam' });
+  await page.getByLabel('Why').fill('colour off in two jars');
+  await page.getByRole('button', { name: 'Stop it now' }).click();
+  await expect(page.getByText('Stopped. No open order has it.')).toBeVisible();
+  await axe(page);
+
+  await page.getByRole('link', { name: 'Lift the stop on Rust Seam' }).click();
+  await page.getByLabel('Why it may go on').fill('drawdown repeated, colour right');
+  await page.getByLabel('Name').fill('formulator');
+  await page.getByLabel('Password').fill('white-clay-one');
+  await page.getByRole('button', { name: 'Lift the stop' }).click();
+  await expect(page.getByRole('alert').filter({ hasText: 'must be somebody else' })).toBeVisible();
+  await expect(page.getByLabel('Why it may go on')).toHaveValue('drawdown repeated, colour right');
+  await axe(page);
+  await page.getByLabel('Name').fill('manager');
+  await page.getByLabel('Password').fill('red-clay-one');
+  await page.getByRole('button', { name: 'Lift the stop' }).click();
+  await expect(page.getByRole('cell', { name: /Lifted .* drawdown repeated/ })).toBeVisible();
 });

@@ -1,5 +1,7 @@
 // Changes, diffs and the gate between a draft and an edition.
+
 import { describe, expect, it } from 'vitest';
+import { changeDraftInputSchema } from '#lib/contracts/draft.ts';
 import { parseRulebook } from '#lib/contracts/rulebook.ts';
 import { draftText, editionText } from '#lib/edition/canonical.ts';
 import type { DraftChange } from '#lib/edition/change.ts';
@@ -58,6 +60,8 @@ describe('one change of the draft', () => {
   ])('leaves no caution with %s', (_, words) => {
     const blank = applyChange(draft, { kind: 'set-caution-text', cautionId: 'eyes', lang: 'en', ...words });
     expect(blank).toEqual({ ok: false, refusal: { kind: 'blank-words', cautionId: 'eyes' } });
+    const asked = { parentRevisionNo: 1, change: { kind: 'set-caution-text', cautionId: 'eyes', lang: 'en', ...words } };
+    expect(changeDraftInputSchema.safeParse(asked).success).toBe(false);
   });
   it('refuses what is not there', () => {
     const level = {

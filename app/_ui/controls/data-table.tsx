@@ -1,4 +1,5 @@
-// A real table for reading: caption, scoped heads, numbers right or on the point. Editing grids are another thing.
+// A real table for reading: caption, scoped heads, numbers right or on the point. Editing grids are another thing. In a narrow office page
+// each row becomes a block whose cells carry the words of their heads: a table of many columns never scrolls sideways.
 import type { ReactNode } from 'react';
 import { classNames } from '../class-names.ts';
 import { PointNumber } from '../figure/point-number.tsx';
@@ -34,10 +35,12 @@ export interface DataTableProps {
   readonly sticky?: boolean;
 }
 
+const FEW_COLUMNS = 4;
+
 export function DataTable(props: DataTableProps): ReactNode {
   const { caption, showCaption, columns, rows, density = 'usual', decimalSign = '.', empty, sticky } = props;
   const table = (
-    <table className={classNames(styles.table, styles[density], sticky && styles.sticky)}>
+    <table className={classNames(styles.table, styles[density], sticky && styles.sticky, columns.length > FEW_COLUMNS && styles.many)}>
       <caption className={showCaption ? classNames(styles.caption, 'type-heading') : 'for-readers'}>{caption}</caption>
       <thead>
         <tr>
@@ -88,7 +91,7 @@ function Cell(props: {
   }
   const onPoint = column.align === 'point' && typeof children === 'string';
   return (
-    <td className={align}>
+    <td className={align} data-head={typeof column.head === 'string' ? column.head : undefined}>
       {onPoint ? (
         <PointNumber
           text={children}

@@ -1,4 +1,5 @@
-// The office: sections at the inline start, head with title and actions, content on one top line, an optional side panel.
+// The office: sections at the inline start, head with title and actions, content on one top line, an optional side panel. Breakpoints ask
+// the page in the reader's own text size, so that large text folds the columns as a small window does.
 import type { ReactNode } from 'react';
 import { classNames } from '../class-names.ts';
 import { SkipLink } from '../controls/skip-link.tsx';
@@ -31,7 +32,7 @@ export interface OfficeFrameProps {
   readonly foot?: ReactNode;
   readonly title: ReactNode;
   readonly actions?: ReactNode;
-  /** Decision on top, effect under a rule, actions last. */
+  /** Decision on top, effect under a rule, actions last. Below the content where the page is narrow: links to it end in #panel. */
   readonly panel?: { readonly label: string; readonly body: ReactNode };
   readonly children: ReactNode;
 }
@@ -39,44 +40,46 @@ export interface OfficeFrameProps {
 export function OfficeFrame(props: OfficeFrameProps): ReactNode {
   const { brand, place, skip, navLabel, groups, foot, title, actions, panel, children } = props;
   return (
-    <div data-face="office" className={classNames(styles.office, 'type-body')}>
+    <div data-face="office" className={classNames(styles.page, 'type-body')}>
       <SkipLink>{skip}</SkipLink>
-      <div className={styles.side} data-screen-only="">
-        <p className={styles.brand}>
-          <BrandMark heightEm={2} />
-          <span className={styles.names}>
-            <span className={styles.maker}>{brand}</span>
-            <span className="type-small type-second">{place}</span>
-          </span>
-        </p>
-        <nav aria-label={navLabel} className={styles.nav}>
-          {groups.map((group) => (
-            <div key={group.id}>
-              {group.heading && <p className={styles.heading}>{group.heading}</p>}
-              <ul>
-                {group.links.map((link) => (
-                  <li key={link.href}>
-                    <SideLink link={link} />
-                  </li>
-                ))}
-              </ul>
-            </div>
-          ))}
-        </nav>
-        {foot && <div className={styles.foot}>{foot}</div>}
-      </div>
-      <main id="main" className={styles.main} tabIndex={-1}>
-        <div className={styles.head}>
-          <h1 className="type-title">{title}</h1>
-          {actions && <div className={styles.actions}>{actions}</div>}
+      <div className={styles.office}>
+        <div className={styles.side} data-screen-only="">
+          <p className={styles.brand}>
+            <BrandMark heightEm={2} />
+            <span className={styles.names}>
+              <span className={styles.maker}>{brand}</span>
+              <span className="type-small type-second">{place}</span>
+            </span>
+          </p>
+          <nav aria-label={navLabel} className={styles.nav}>
+            {groups.map((group) => (
+              <div key={group.id}>
+                {group.heading && <p className={styles.heading}>{group.heading}</p>}
+                <ul>
+                  {group.links.map((link) => (
+                    <li key={link.href}>
+                      <SideLink link={link} />
+                    </li>
+                  ))}
+                </ul>
+              </div>
+            ))}
+          </nav>
+          {foot && <div className={styles.foot}>{foot}</div>}
         </div>
-        {children}
-      </main>
-      {panel && (
-        <aside aria-label={panel.label} className={styles.panel}>
-          {panel.body}
-        </aside>
-      )}
+        <main id="main" className={styles.main} tabIndex={-1}>
+          <div className={styles.head}>
+            <h1 className="type-title">{title}</h1>
+            {actions && <div className={styles.actions}>{actions}</div>}
+          </div>
+          {children}
+        </main>
+        {panel && (
+          <aside id="panel" aria-label={panel.label} className={styles.panel} tabIndex={-1}>
+            <div className={styles.held}>{panel.body}</div>
+          </aside>
+        )}
+      </div>
     </div>
   );
 }

@@ -5,10 +5,12 @@ import { staffPage } from '#app/_server/page-actor.ts';
 import type { TableRow } from '#app/_ui/controls/data-table.tsx';
 import { DataTable } from '#app/_ui/controls/data-table.tsx';
 import type { Book } from '#lib/rulebook/book.ts';
+import type { Caution } from '#lib/rulebook/questionnaire.ts';
 import styles from '../office.module.css';
 import { NoRulebook, OfficePage } from '../office-page.tsx';
 import type { OfficeText } from '../office-text.ts';
 import { officeText } from '../office-text.ts';
+import { plainName, plainWords } from '../plain-name.ts';
 import { CautionForm } from './caution-form.tsx';
 
 export const metadata = { title: 'Cautions – Office' };
@@ -22,16 +24,16 @@ export default async function CautionsPage({ searchParams }: { readonly searchPa
   const text = officeText();
   const { t } = text;
   const { draft } = view;
-  const { caution: chosen } = await searchParams;
+  const { caution: chosen, saved } = await searchParams;
   const caution = actor.role === 'formulator' ? draft?.book.rulebook.cautions.find((one) => one.id === chosen) : undefined;
   const words = draft?.book.rulebook.texts.en ?? {};
   const panel = draft &&
     caution && {
-      label: t('caution-edit', { id: caution.id }),
+      label: t('caution-edit', { name: plainName(caution.id) }),
       body: (
         <CautionForm
           key={caution.id}
-          title={t('caution-edit', { id: caution.id })}
+          title={t('caution-edit', { name: plainName(caution.id) })}
           revisionNo={draft.head.revisionNo}
           cautionId={caution.id}
           text={words[caution.textId] ?? ''}
@@ -40,7 +42,7 @@ export default async function CautionsPage({ searchParams }: { readonly searchPa
       ),
     };
   return (
-    <OfficePage view={view} place="cautions" title={t('cautions-title')} {...(panel && { panel })}>
+    <OfficePage view={view} place="cautions" title={t('cautions-title')} saved={saved} {...(panel && { panel })}>
       {draft ? (
         <section className={styles.section}>
           <DataTable
@@ -62,23 +64,35 @@ export default async function CautionsPage({ searchParams }: { readonly searchPa
   );
 }
 
-const cautionRows = (book: Book, { t }: OfficeText, mayChange: boolean): readonly TableRow[] =>
+const cautionRows = (book: Book, text: OfficeText, mayChange: boolean): readonly TableRow[] =>
   book.rulebook.cautions.map((caution) => {
+    const { t } = text;
     const words = book.rulebook.texts.en ?? {};
     return {
       id: caution.id,
       cells: [
         mayChange ? (
-          <a key="id" href={`/office/cautions?caution=${caution.id}`}>
-            {caution.id}
+          <a key="id" href={`/office/cautions?caution=${caution.id}#panel`}>
+            {plainName(caution.id)}
           </a>
         ) : (
-          caution.id
+          plainName(caution.id)
         ),
         words[caution.textId] ?? t('none'),
         caution.labelTextId === undefined ? t('none') : (words[caution.labelTextId] ?? t('none')),
-        caution.places.join(', '),
-        t(caution.mustTick ? 'yes' : 'no'),
+        caution.places.map(plainWords).join(', '),
+        mustTickWords(book, caution, text),
       ],
     };
   });
+
+/** A caution can owe its tick to the mask, or only to what a customer answered. */
+function mustTickWords({ rulebook }: Book, caution: Caution, { t }: OfficeText): string {
+  if (caution.audience === 'staff') return t('must-staff');
+  if (caution.mustTick) return t('must-always');
+  const answers = rulebook.questions
+    .flatMap((question) => question.options)
+    .filter(({ effects }) => effects.some((effect) => effect.kind === 'caution' && effect.cautionId === caution.id && effect.mustTick))
+    .map((option) => `“${rulebook.texts.en?.[option.textId] ?? plainName(option.id)}”`);
+  return answers.length > 0 ? t('must-after', { answers: answers.join(', ') }) : t('must-never');
+}

@@ -7,11 +7,12 @@ import { DataTable } from '#app/_ui/controls/data-table.tsx';
 import type { Book } from '#lib/rulebook/book.ts';
 import { need } from '#lib/rulebook/book.ts';
 import type { Material, PhWindow } from '#lib/rulebook/material.ts';
-import { moneyMinor } from '#lib/units/money.ts';
+import { textFromMinor } from '../money-text.ts';
 import styles from '../office.module.css';
 import { NoRulebook, OfficePage } from '../office-page.tsx';
 import type { OfficeText } from '../office-text.ts';
 import { officeText } from '../office-text.ts';
+import { plainWords } from '../plain-name.ts';
 
 export const metadata = { title: 'Materials and stocks – Office' };
 
@@ -51,7 +52,7 @@ export default async function MaterialsPage(): Promise<ReactNode> {
                 { id: 'code', head: t('col-code') },
                 { id: 'parts', head: t('col-parts') },
                 { id: 'where', head: t('col-where') },
-                { id: 'cost', head: t('col-cost'), align: 'end' },
+                { id: 'cost', head: t('col-cost', { currency: view.draft.book.rulebook.currency }), align: 'end' },
               ]}
               rows={stockRows(view.draft.book, text)}
             />
@@ -67,7 +68,8 @@ export default async function MaterialsPage(): Promise<ReactNode> {
 const materialRows = (book: Book, text: OfficeText): readonly TableRow[] =>
   book.rulebook.materials.map((material) => materialRow(book, material, text));
 
-function materialRow(book: Book, material: Material, { t, number }: OfficeText): TableRow {
+function materialRow(book: Book, material: Material, text: OfficeText): TableRow {
+  const { t, number } = text;
   const inci = material.substances.map(({ substanceId }) => need(book.substances, substanceId).labelNames.EU).join(', ');
   const { oilAbsorptionMgPer100g: oil } = material;
   return {
@@ -78,25 +80,25 @@ function materialRow(book: Book, material: Material, { t, number }: OfficeText):
       <bdi key="inci" dir="ltr">
         {inci}
       </bdi>,
-      material.kind.replace('-', ' '),
-      material.classes.join(', '),
-      material.tags.length > 0 ? material.tags.join(', ') : t('none'),
-      windowText(material.phFresh, material.phShelf, number) ?? t('none'),
+      plainWords(material.kind),
+      material.classes.map(plainWords).join(', '),
+      material.tags.length > 0 ? material.tags.map(plainWords).join(', ') : t('none'),
+      windowText(material.phFresh, material.phShelf, text) ?? t('none'),
       oil === undefined ? t('none') : number(oil / 1000, 1),
     ],
   };
 }
 
 /** The narrower end of each of the two windows. */
-function windowText(fresh: PhWindow | undefined, shelf: PhWindow | undefined, number: OfficeText['number']): string | null {
+function windowText(fresh: PhWindow | undefined, shelf: PhWindow | undefined, { t, number }: OfficeText): string | null {
   const windows = [fresh, shelf].filter((window) => window !== undefined);
   if (windows.length === 0) return null;
   const min = Math.max(...windows.map((window) => window.minPhX100));
   const max = Math.min(...windows.map((window) => window.maxPhX100));
-  return `${number(min / 100)} to ${number(max / 100)}`;
+  return t('ph-window', { from: number(min / 100), to: number(max / 100) });
 }
 
-const stockRows = (book: Book, { t, money, percent }: OfficeText): readonly TableRow[] =>
+const stockRows = (book: Book, { t, percent }: OfficeText): readonly TableRow[] =>
   book.rulebook.stocks.map((stock) => ({
     id: stock.id,
     cells: [
@@ -104,6 +106,6 @@ const stockRows = (book: Book, { t, money, percent }: OfficeText): readonly Tabl
       stock.code,
       stock.parts.map(({ materialId, sharePpm }) => `${need(book.materials, materialId).name.en} ${percent(sharePpm)}`).join(' · '),
       t(`goes-${stock.addedTo}`),
-      money(moneyMinor(stock.costMinorPerKg), book.rulebook.currency),
+      textFromMinor(stock.costMinorPerKg),
     ],
   }));

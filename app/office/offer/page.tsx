@@ -9,6 +9,7 @@ import { swatchOf } from '#lib/colour/lab.ts';
 import type { Book } from '#lib/rulebook/book.ts';
 import { need } from '#lib/rulebook/book.ts';
 import type { LabX100 } from '#lib/rulebook/offer.ts';
+import { textFromMinor } from '../money-text.ts';
 import styles from '../office.module.css';
 import { NoRulebook, OfficePage } from '../office-page.tsx';
 import type { OfficeText } from '../office-text.ts';
@@ -24,11 +25,11 @@ export default async function OfferPage({ searchParams }: { readonly searchParam
   const { flow, actor } = await staffPage(['formulator', 'manager'], '/office/offer');
   const view = readRulebook(flow);
   const text = officeText();
-  const { active, level } = await searchParams;
+  const { active, level, saved } = await searchParams;
   const panel =
     view.draft && actor.role === 'formulator' ? levelPanel(view.draft.book, view.draft.head.revisionNo, { active, level }, text) : null;
   return (
-    <OfficePage view={view} place="offer" title={text.t('offer-title')} {...(panel && { panel })}>
+    <OfficePage view={view} place="offer" title={text.t('offer-title')} saved={saved} {...(panel && { panel })}>
       {view.draft ? <Tables book={view.draft.book} text={text} mayChange={actor.role === 'formulator'} /> : <NoRulebook />}
     </OfficePage>
   );
@@ -36,6 +37,7 @@ export default async function OfferPage({ searchParams }: { readonly searchParam
 
 function Tables({ book, text, mayChange }: { readonly book: Book; readonly text: OfficeText; readonly mayChange: boolean }): ReactNode {
   const { t } = text;
+  const { currency } = book.rulebook;
   return (
     <>
       <section className={styles.section}>
@@ -47,7 +49,7 @@ function Tables({ book, text, mayChange }: { readonly book: Book; readonly text:
             { id: 'code', head: t('col-code') },
             { id: 'powders', head: t('col-powders') },
             { id: 'colour', head: t('col-colour') },
-            { id: 'price', head: t('col-price'), align: 'end' },
+            { id: 'price', head: t('col-price', { currency }), align: 'end' },
           ]}
           rows={shadeRows(book, text)}
         />
@@ -60,7 +62,7 @@ function Tables({ book, text, mayChange }: { readonly book: Book; readonly text:
             { id: 'name', head: t('col-name') },
             { id: 'level', head: t('col-level'), align: 'end' },
             { id: 'good', head: t('col-good-for') },
-            { id: 'price', head: t('col-price'), align: 'end' },
+            { id: 'price', head: t('col-price', { currency }), align: 'end' },
             { id: 'sale', head: t('col-on-sale') },
             { id: 'change', head: t('change') },
           ]}
@@ -73,7 +75,7 @@ function Tables({ book, text, mayChange }: { readonly book: Book; readonly text:
 
 const hexOf = ({ lX100, aX100, bX100 }: LabX100): string => swatchOf({ l: lX100 / 100, a: aX100 / 100, b: bX100 / 100 }).hex;
 
-const shadeRows = (book: Book, { t, percent, money }: OfficeText): readonly TableRow[] =>
+const shadeRows = (book: Book, { t, percent }: OfficeText): readonly TableRow[] =>
   book.rulebook.shades.map((shade) => ({
     id: shade.id,
     cells: [
@@ -88,7 +90,7 @@ const shadeRows = (book: Book, { t, percent, money }: OfficeText): readonly Tabl
         wetWord={t('wet')}
         dryWord={t('dry')}
       />,
-      money(shade.priceMinor, book.rulebook.currency),
+      textFromMinor(shade.priceMinor),
     ],
   }));
 
@@ -98,7 +100,7 @@ function concernName({ rulebook }: Book, concernId: string): string {
   return rulebook.texts.en?.[concern?.textId ?? ''] ?? concernId;
 }
 
-const levelRows = (book: Book, { t, percent, money, number }: OfficeText, mayChange: boolean): readonly TableRow[] =>
+const levelRows = (book: Book, { t, percent, number }: OfficeText, mayChange: boolean): readonly TableRow[] =>
   book.rulebook.actives.flatMap((active) =>
     active.levels.map((level): TableRow => {
       const good = level.benefits
@@ -112,12 +114,12 @@ const levelRows = (book: Book, { t, percent, money, number }: OfficeText, mayCha
           active.name.en,
           shown,
           active.role === 'adjuster' ? t('adjuster') : good,
-          money(level.priceMinor, book.rulebook.currency),
+          textFromMinor(level.priceMinor),
           t(level.permitted ? 'on-sale' : 'not-on-sale'),
           mayChange ? (
             <a
               key="change"
-              href={`/office/offer?active=${active.id}&level=${level.levelPpm}`}
+              href={`/office/offer?active=${active.id}&level=${level.levelPpm}#panel`}
               aria-label={t('change-level', { name: active.name.en ?? active.code, level: shown })}
             >
               {t('change')}

@@ -5,16 +5,20 @@ import { staffPage } from '#app/_server/page-actor.ts';
 import { ButtonLink } from '#app/_ui/controls/button.tsx';
 import type { TableRow } from '#app/_ui/controls/data-table.tsx';
 import { DataTable } from '#app/_ui/controls/data-table.tsx';
+import type { SelectOption } from '#app/_ui/controls/field.tsx';
 import type { JudgementKind } from '#app/_ui/marks/judgement-mark.tsx';
 import { JudgementMark } from '#app/_ui/marks/judgement-mark.tsx';
+import { compareBy } from '#lib/base/compare.ts';
 import type { Book } from '#lib/rulebook/book.ts';
 import { need, pairKey } from '#lib/rulebook/book.ts';
-import type { Grounds } from '#lib/rulebook/judgement.ts';
+import type { Grounds, PairJudgement } from '#lib/rulebook/judgement.ts';
 import styles from '../office.module.css';
 import { NoRulebook, OfficePage } from '../office-page.tsx';
 import type { OfficeText } from '../office-text.ts';
 import { officeText } from '../office-text.ts';
 import { pairsNotJudged } from '../pairs-not-judged.ts';
+import { plainName } from '../plain-name.ts';
+import { limitWords } from './limit-words.ts';
 import { PairForm } from './pair-form.tsx';
 
 export const metadata = { title: 'Judgements – Office' };
@@ -27,14 +31,16 @@ export default async function PairsPage({ searchParams }: { readonly searchParam
   const view = readRulebook(flow);
   const text = officeText();
   const { draft } = view;
-  const panel = draft && actor.role === 'formulator' ? pairPanel(draft.book, draft.head.revisionNo, await searchParams, text) : null;
+  const search = await searchParams;
+  const panel = draft && actor.role === 'formulator' ? pairPanel(draft.book, draft.head.revisionNo, search, text) : null;
   return (
     <OfficePage
       view={view}
       place="pairs"
       title={text.t('pairs-title')}
+      saved={search.saved}
       {...(draft &&
-        actor.role === 'formulator' && { actions: <ButtonLink href="/office/pairs?judge=new">{text.t('judge-title')}</ButtonLink> })}
+        actor.role === 'formulator' && { actions: <ButtonLink href="/office/pairs?judge=new#panel">{text.t('judge-title')}</ButtonLink> })}
       {...(panel && { panel })}
     >
       {draft ? <Tables book={draft.book} text={text} /> : <NoRulebook />}
@@ -66,7 +72,7 @@ function Tables({ book, text }: { readonly book: Book; readonly text: OfficeText
               text,
               judged,
               [nameOf(book, judged.firstMaterialId), nameOf(book, judged.secondMaterialId)],
-              `/office/pairs?first=${judged.firstMaterialId}&second=${judged.secondMaterialId}`,
+              `/office/pairs?first=${judged.firstMaterialId}&second=${judged.secondMaterialId}#panel`,
             ),
           )}
         />
@@ -76,7 +82,9 @@ function Tables({ book, text }: { readonly book: Book; readonly text: OfficeText
           caption={t('classes-caption')}
           showCaption
           columns={columns}
-          rows={book.rulebook.classJudgements.map((judged) => judgedRow(text, judged, [judged.firstClass, judged.secondClass], null))}
+          rows={book.rulebook.classJudgements.map((judged) =>
+            judgedRow(text, judged, [plainName(judged.firstClass), plainName(judged.secondClass)], null),
+          )}
         />
       </section>
     </>
@@ -98,7 +106,7 @@ const openRows = (book: Book, text: OfficeText): readonly TableRow[] =>
     id: pairKey(firstMaterialId, secondMaterialId),
     look: 'care',
     cells: [
-      <a key="first" href={`/office/pairs?first=${firstMaterialId}&second=${secondMaterialId}`}>
+      <a key="first" href={`/office/pairs?first=${firstMaterialId}&second=${secondMaterialId}#panel`}>
         {nameOf(book, firstMaterialId)}
       </a>,
       nameOf(book, secondMaterialId),
@@ -106,7 +114,12 @@ const openRows = (book: Book, text: OfficeText): readonly TableRow[] =>
     ],
   }));
 
-type Judged = Grounds & { readonly id: string; readonly verdict: Exclude<JudgementKind, 'not-judged'> };
+type Judged = Grounds & Pick<PairJudgement, 'id' | 'verdict' | 'limit' | 'cautionId'>;
+
+/** What the verdict comes to: the bounds of a limit, the caution that is owed. */
+function detailOf({ limit, cautionId }: Judged, text: OfficeText): string {
+  return [...(limit ? limitWords(limit, text) : []), ...(cautionId === undefined ? [] : [plainName(cautionId)])].join(', ');
+}
 
 function judgedRow(text: OfficeText, judged: Judged, names: readonly [string, string], href: string | null): TableRow {
   const [first, second] = names;
@@ -121,13 +134,21 @@ function judgedRow(text: OfficeText, judged: Judged, names: readonly [string, st
         first
       ),
       second,
-      verdictCell(text, judged.verdict),
+      <>
+        {verdictCell(text, judged.verdict)}
+        <span className={`${styles.detail} type-small type-second`}>{detailOf(judged, text)}</span>
+      </>,
       judged.reason,
       judged.source,
-      `${judged.by}, ${text.day(judged.on)}`,
+      <>
+        {judged.by}
+        <span className={`${styles.detail} ${styles.together} type-small type-second`}>{text.day(judged.on)}</span>
+      </>,
     ],
   };
 }
+
+const byLabel = compareBy<SelectOption>((option) => option.label);
 
 function pairPanel(
   book: Book,
@@ -139,8 +160,10 @@ function pairPanel(
   const second = typeof search.second === 'string' ? search.second : '';
   if (search.judge === undefined && (!book.materials.has(first) || !book.materials.has(second))) return null;
   const judged = book.pairJudgements.get(pairKey(first, second)) ?? null;
-  const materials = [...book.materials.values()].map((material) => ({ value: material.id, label: material.name.en ?? material.code }));
-  const cautions = book.rulebook.cautions.map((caution) => ({ value: caution.id, label: caution.id }));
+  const materials = [...book.materials.values()]
+    .map((material) => ({ value: material.id, label: material.name.en ?? material.code }))
+    .sort(byLabel);
+  const cautions = book.rulebook.cautions.map((caution) => ({ value: caution.id, label: plainName(caution.id) })).sort(byLabel);
   return {
     label: t('judge-title'),
     body: (

@@ -1,13 +1,16 @@
 'use client';
+// One judgement on two materials. It opens undecided, and asks for a limit or a caution only where the verdict needs one.
 import type { ReactNode } from 'react';
+import { useState } from 'react';
 import type { SelectOption } from '#app/_ui/controls/field.tsx';
 import { SelectField, TextAreaField, TextField } from '#app/_ui/controls/field.tsx';
-import type { ChangeDraftInput } from '#lib/contracts/draft.ts';
 import type { PairJudgement } from '#lib/rulebook/judgement.ts';
 import { DraftForm } from '../draft-form.tsx';
+import type { Mistakes } from '../form-fields.ts';
+import { field } from '../form-fields.ts';
 import { officeText } from '../office-text.ts';
-
-const VERDICTS = ['never', 'limit', 'caution', 'fine'] as const;
+import { judgementAsked, VERDICTS } from './judgement-asked.ts';
+import { limitWords } from './limit-words.ts';
 
 export function PairForm(props: {
   readonly revisionNo: number;
@@ -18,71 +21,71 @@ export function PairForm(props: {
   readonly judged: PairJudgement | null;
 }): ReactNode {
   const { revisionNo, materials, cautions, first, second, judged } = props;
-  const { t } = officeText();
+  const text = officeText();
+  const { t } = text;
+  const [verdict, setVerdict] = useState<string>(judged?.verdict ?? '');
+  const choices = [{ value: '', label: t('judge-choose-material') }, ...materials];
   return (
     <DraftForm
       title={t('judge-title')}
       revisionNo={revisionNo}
       backTo="/office/pairs"
       saveWord={t('judge-save')}
-      change={(form) => judgementFrom(form, judged) ?? t('percent-mistake')}
+      ask={(form) => judgementAsked(form, judged, text)}
     >
-      <SelectField id="first" name="first" label={t('judge-first')} options={materials} defaultValue={first} />
-      <SelectField id="second" name="second" label={t('judge-second')} options={materials} defaultValue={second} />
-      <SelectField
-        id="verdict"
-        name="verdict"
-        label={t('judge-verdict')}
-        options={VERDICTS.map((value) => ({ value, label: t(`verdict-${value}`) }))}
-        defaultValue={judged?.verdict ?? 'never'}
-      />
-      <TextField
-        id="max-sum"
-        name="max-sum"
-        label={t('judge-max-sum')}
-        hint={t('judge-max-sum-hint')}
-        inputMode="decimal"
-        width="short"
-        align="end"
-        defaultValue={judged?.limit?.maxSumPpm === undefined ? '' : String(judged.limit.maxSumPpm / 10_000)}
-      />
-      <SelectField
-        id="caution"
-        name="caution"
-        label={t('judge-caution')}
-        hint={t('judge-caution-hint')}
-        options={[{ value: '', label: t('none') }, ...cautions]}
-        defaultValue={judged?.cautionId ?? ''}
-      />
-      <TextAreaField id="reason" name="reason" label={t('judge-reason')} defaultValue={judged?.reason ?? ''} />
-      <TextField id="source" name="source" label={t('judge-source')} hint={t('judge-source-hint')} defaultValue={judged?.source ?? ''} />
+      {(mistakes) => (
+        <>
+          <SelectField {...field('first', mistakes)} label={t('judge-first')} options={choices} defaultValue={first} />
+          <SelectField {...field('second', mistakes)} label={t('judge-second')} options={choices} defaultValue={second} />
+          <SelectField
+            {...field('verdict', mistakes)}
+            label={t('judge-verdict')}
+            options={[
+              { value: '', label: t('judge-choose-verdict') },
+              ...VERDICTS.map((value) => ({ value, label: t(`verdict-${value}`) })),
+            ]}
+            value={verdict}
+            onChange={(event) => setVerdict(event.currentTarget.value)}
+          />
+          {verdict === 'limit' && <LimitField mistakes={mistakes} judged={judged} />}
+          {verdict === 'caution' && (
+            <SelectField
+              {...field('caution', mistakes)}
+              label={t('judge-caution')}
+              hint={t('judge-caution-hint')}
+              options={[{ value: '', label: t('judge-choose-caution') }, ...cautions]}
+              defaultValue={judged?.cautionId ?? ''}
+            />
+          )}
+          <TextAreaField {...field('reason', mistakes)} label={t('judge-reason')} defaultValue={judged?.reason ?? ''} />
+          <TextField
+            {...field('source', mistakes)}
+            label={t('judge-source')}
+            hint={t('judge-source-hint')}
+            defaultValue={judged?.source ?? ''}
+          />
+        </>
+      )}
     </DraftForm>
   );
 }
 
-/** Null where the limit is no share. What the form does not show of an old limit is kept. */
-function judgementFrom(form: FormData, judged: PairJudgement | null): ChangeDraftInput['change'] | null {
-  const text = (name: string): string => String(form.get(name) ?? '').trim();
-  const verdict = VERDICTS.find((one) => one === text('verdict')) ?? 'never';
-  const maxSumPpm = ppmFromPercent(text('max-sum'));
-  if (verdict === 'limit' && maxSumPpm === null && text('max-sum') !== '') return null;
-  const limit = { ...judged?.limit, ...(maxSumPpm !== null && { maxSumPpm }) };
-  return {
-    kind: 'judge-pair',
-    firstMaterialId: text('first'),
-    secondMaterialId: text('second'),
-    verdict,
-    ...(verdict === 'limit' && { limit }),
-    ...(verdict === 'caution' && text('caution') !== '' && { cautionId: text('caution') }),
-    reason: text('reason'),
-    source: text('source'),
-  };
-}
-
-/** "2.5" → 25 000; null where it is no share in whole ppm. */
-function ppmFromPercent(text: string): number | null {
-  const parts = /^(\d{1,3})(?:[.,](\d{1,4}))?$/.exec(text);
-  if (!parts) return null;
-  const ppm = Number(parts[1]) * 10_000 + Number((parts[2] ?? '').padEnd(4, '0'));
-  return ppm <= 1_000_000 ? ppm : null;
+/** The sum of both. Other bounds of an imported judgement are shown and kept. */
+function LimitField({ mistakes, judged }: { readonly mistakes: Mistakes; readonly judged: PairJudgement | null }): ReactNode {
+  const text = officeText();
+  const { t } = text;
+  const { maxSumPpm, ...others } = judged?.limit ?? {};
+  const kept = limitWords(others, text).join(', ');
+  return (
+    <TextField
+      {...field('max-sum', mistakes)}
+      label={t('judge-max-sum')}
+      hint={kept === '' ? t('judge-max-sum-hint') : t('judge-limit-kept', { kept })}
+      inputMode="decimal"
+      width="short"
+      align="end"
+      unit="%"
+      defaultValue={maxSumPpm === undefined ? '' : String(maxSumPpm / 10_000)}
+    />
+  );
 }

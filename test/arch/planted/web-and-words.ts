@@ -113,6 +113,11 @@ export const crimes: readonly Planted[] = [
 
 export const nearMisses: readonly Planted[] = [
   planted('frozen page', 'a page that waits first', page('  await connection();\n')),
+  planted('frozen page', 'a frame of pages that is no page itself', {
+    'app/office/office-page.tsx':
+      "import { showShop } from '#app/_flows/show-shop.ts';\nexport const OfficePage = () => <p>{showShop()}</p>;\n",
+    ...flow,
+  }),
   planted('frozen page', 'a page that only borrows a type of a flow', {
     'app/office/page.tsx':
       "import type { Shop } from '#app/_flows/show-shop.ts';\nexport default function Page(shop: Shop) {\n  return shop;\n}\n",
