@@ -46,6 +46,17 @@ export function combinationsSold(rows: readonly SoldRow[]): readonly Combination
     );
 }
 
+/** With fewer jars than this no combination is said to lead: chance alone would name it. */
+export const LEAST_FOR_FINDING_COUNT = 20;
+
+/** What the sales say: too few to say anything, one combination before all others, or none. */
+export function leader<One extends Combination>(combinations: readonly One[]): One | 'too-few' | 'none' {
+  const jarsCount = combinations.reduce((sum, one) => sum + one.jarsCount, 0);
+  const [first, second] = combinations;
+  if (!first || jarsCount < LEAST_FOR_FINDING_COUNT) return 'too-few';
+  return first.jarsCount > (second?.jarsCount ?? 0) ? first : 'none';
+}
+
 /** Groups under this many jars are masked in exports: they could point at one person. */
 export const LEAST_SHOWN_COUNT = 5;
 

@@ -1,7 +1,7 @@
 // Sold combinations: adding up, order, and what an export must not give away.
 import { describe, expect, it } from 'vitest';
 import { salesCsv } from '#lib/contracts/sales.ts';
-import { combinationsSold, maskedRows } from '#lib/review/combinations.ts';
+import { combinationsSold, leader, maskedRows } from '#lib/review/combinations.ts';
 
 const sold = (variantKey: string, jarsCount: number, isoWeek = 202_648) => ({
   isoWeek,
@@ -21,6 +21,13 @@ describe('combinations sold', () => {
     ]);
   });
   it('are none when nothing was sold', () => expect(combinationsSold([])).toEqual([]));
+});
+
+describe('the combination that leads', () => {
+  const leads = (...counts: number[]) => leader(combinationsSold(counts.map((count, index) => sold(`${index}|`, count))));
+  it('is named from twenty jars on', () => expect(leads(11, 9)).toMatchObject({ variantKey: '0|', jarsCount: 11 }));
+  it('is nobody under twenty jars, however clear it looks', () => expect([leads(19), leads(1), leads()]).toEqual(Array(3).fill('too-few')));
+  it('is nobody where two sold alike', () => expect(leads(10, 10, 5)).toBe('none'));
 });
 
 describe('masking of small groups', () => {

@@ -132,9 +132,12 @@ describe('an axis', () => {
         expect(ticks.at(-1)).toBeGreaterThanOrEqual(greatest);
         expect(ticks.length).toBeGreaterThanOrEqual(2);
         expect(ticks.length).toBeLessThanOrEqual(6);
+        expect(ticks.every(Number.isInteger)).toBe(true);
       }),
     );
     expect(axisTicks(118)).toEqual([0, 40, 80, 120]);
     expect(axisTicks(0)).toEqual([0, 1]);
+    expect(axisTicks(1)).toEqual([0, 1]);
+    expect(axisTicks(3)).toEqual([0, 1, 2, 3]);
   });
 });

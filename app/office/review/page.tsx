@@ -8,6 +8,7 @@ import { Notice } from '#app/_ui/controls/notice.tsx';
 import { chartColours } from '#app/_ui/drawing/earth.data.ts';
 import { Bars } from '#app/_ui/figure/bars.tsx';
 import { Figure } from '#app/_ui/figure/figure.tsx';
+import { leader } from '#lib/review/combinations.ts';
 import styles from '../office.module.css';
 import { OfficePage } from '../office-page.tsx';
 import type { OfficeText } from '../office-text.ts';
@@ -27,7 +28,9 @@ export default async function ReviewPage(): Promise<ReactNode> {
     <OfficePage view={view} place="review" title={text.t('review-title')}>
       <section className={styles.section}>
         {sales.combinations.length === 0 ? (
-          <Notice tone="plain" title={text.t('review-none')} />
+          <Notice tone="plain" title={text.t('review-none')}>
+            {text.t('review-none-why')}
+          </Notice>
         ) : (
           <SalesFigure sales={sales} text={text} />
         )}
@@ -41,7 +44,7 @@ function SalesFigure({ sales, text }: { readonly sales: Sales; readonly text: Of
   return (
     <Figure
       id="sold"
-      title={t('review-finding', { name: sales.combinations[0]?.name ?? '' })}
+      title={findingOf(sales, text)}
       description={t('review-description')}
       source={t('review-source', { from: day(sales.fromDay), to: day(sales.toDay), count: sales.jarsCount })}
       csv={{ href: '/api/office/sales', word: t('csv') }}
@@ -71,6 +74,12 @@ function SalesFigure({ sales, text }: { readonly sales: Sales; readonly text: Of
       />
     </Figure>
   );
+}
+
+function findingOf({ combinations, jarsCount }: Sales, { t }: OfficeText): string {
+  const found = leader(combinations);
+  if (found === 'too-few') return t('review-no-finding', { count: jarsCount });
+  return found === 'none' ? t('review-even', { count: jarsCount }) : t('review-finding', { name: found.name });
 }
 
 const cellsOf = (one: NamedCombination, currency: string, { number, percent, money }: OfficeText): readonly string[] => [
