@@ -23,7 +23,7 @@ export function lookAgain<Body>(path: string): () => Promise<Reply<Body>> {
     const response = await reach(path, { method: 'GET', cache: 'no-store', headers: seen.reply ? { 'if-none-match': seen.etag } : {} });
     if (response === null) return { kind: 'unreachable' };
     if (response.status === NOT_MODIFIED && seen.reply) return seen.reply;
-    const reply = replyOf<Body>(await response.json());
+    const reply = await replyOf<Body>(response);
     seen.etag = response.headers.get('etag') ?? '';
     seen.reply = reply.kind === 'answer' && seen.etag !== '' ? reply : null;
     return reply;
@@ -35,11 +35,15 @@ const NOT_MODIFIED = 304;
 async function ask<Body>(path: string, how: RequestInit): Promise<Reply<Body>> {
   const response = await reach(path, how);
   if (response === null) return { kind: 'unreachable' };
-  return replyOf(await response.json());
+  return replyOf(response);
 }
 
-const replyOf = <Body>(body: unknown): Reply<Body> =>
-  isProblem(body) ? { kind: 'problem', problem: body } : { kind: 'answer', body: body as Body };
+/** What is no JSON did not come from the shop, or was cut off on the way: as good as no answer. */
+async function replyOf<Body>(response: Response): Promise<Reply<Body>> {
+  const body: unknown = await response.json().catch(() => undefined);
+  if (body === undefined) return { kind: 'unreachable' };
+  return isProblem(body) ? { kind: 'problem', problem: body } : { kind: 'answer', body: body as Body };
+}
 
 /** Null where no answer came: the person is told, and nothing is lost. */
 async function reach(path: string, how: RequestInit): Promise<Response | null> {

@@ -32,14 +32,14 @@ export function KioskVisit({ firstShow, counterCode }: KioskVisitProps): ReactNo
     setShow(next);
     dispatch({ kind: 'adopt', questionnaire: next });
   }, []);
-  const { talk, order, forget } = useServer({ show, counterCode, visit, dispatch, adopt });
+  const { talk, order, forget, leave } = useServer({ show, counterCode, visit, dispatch, adopt });
   const drop = useCallback((): void => {
     dispatch({ kind: 'wipe' });
-    forget();
+    leave();
     setMoreOpen(false);
     setMoreTime(false);
     setTextSize('100');
-  }, [forget]);
+  }, [leave]);
 
   const page = pageOf(visit);
   const isEmpty = page.kind === 'start' && visit.answers.length === 0;

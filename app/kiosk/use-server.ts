@@ -29,19 +29,27 @@ export interface Asker {
 export interface Server {
   readonly talk: Talk;
   readonly order: () => void;
+  /** Puts aside what was said of the last question. */
   readonly forget: () => void;
+  /** The visit is over: an order of it that was not answered is nobody's business any more. */
+  readonly leave: () => void;
+}
+
+/** An order that was sent keeps its key for as long as it is the same order of the same visit. */
+interface Sent {
+  readonly content: string;
+  readonly requestKey: string;
 }
 
 export function useServer(asker: Asker): Server {
   const [talk, setTalk] = useState<Talk>(QUIET);
   const latest = useRef(asker);
   latest.current = asker;
-  const requestKey = useRef('');
+  const sent = useRef<Sent | null>(null);
 
   const ask = useCallback(async (wish: Wish): Promise<void> => {
     setTalk({ kind: 'asking', wish });
-    requestKey.current ||= newRequestKey();
-    setTalk(await (wish === 'masks' ? askMasks(latest) : askOrder(latest, requestKey.current)));
+    setTalk(await (wish === 'masks' ? askMasks(latest) : askOrder(latest, sent)));
   }, []);
 
   const wantsMasks = pageOf(asker.visit).kind === 'results' && asker.visit.found === null;
@@ -60,7 +68,11 @@ export function useServer(asker: Asker): Server {
 
   const order = useCallback(() => void ask('order'), [ask]);
   const forget = useCallback(() => setTalk(QUIET), []);
-  return { talk, order, forget };
+  const leave = useCallback(() => {
+    sent.current = null;
+    setTalk(QUIET);
+  }, []);
+  return { talk, order, forget, leave };
 }
 
 type Latest = { readonly current: Asker };
@@ -85,21 +97,20 @@ async function askMasks(latest: Latest): Promise<Talk> {
   return QUIET;
 }
 
-async function askOrder(latest: Latest, requestKey: string): Promise<Talk> {
+async function askOrder(latest: Latest, sent: { current: Sent | null }): Promise<Talk> {
   const asked = latest.current;
   const masks = masksOf(asked.visit);
   const mask = masks.find((one) => one.token === asked.visit.chosenToken);
   if (!mask) return QUIET;
   const { tickedIds, hasReadAll } = asked.visit;
   const { counterCode } = asked;
-  const reply = await placeOrder({
-    ...visitFields(asked),
-    requestKey,
-    token: mask.token,
-    counterCode,
-    tickedCautionIds: [...tickedIds],
-    hasReadAll,
-  });
+  const order = { ...visitFields(asked), token: mask.token, counterCode, tickedCautionIds: [...tickedIds], hasReadAll };
+  const content = JSON.stringify(order);
+  const { requestKey } = sent.current?.content === content ? sent.current : { requestKey: newRequestKey() };
+  sent.current = { content, requestKey };
+  const reply = await placeOrder({ ...order, requestKey });
+  // Whoever left meanwhile, or chose anew, is not shown this answer.
+  if (latest.current.visit.answers !== asked.visit.answers || latest.current.visit.chosenToken !== asked.visit.chosenToken) return QUIET;
   if (reply.kind !== 'answer') return awayOr(reply, 'order');
   if (!reply.body.ok) return refusedOrder(latest, reply.body.refusal);
   const { ok: _, ...receipt } = reply.body;

@@ -456,6 +456,41 @@ test.describe('the server', () => {
     expect(codes).toEqual([await codeOn(page), await codeOn(page)]);
   });
 
+  test('lost the answer to an order: another mask is another order, and so is the same mask for the next customer', async ({ page }) => {
+    const keys: string[] = [];
+    const outcomes: number[] = [];
+    await page.route('**/api/kiosk/order', async (route) => {
+      keys.push(route.request().postDataJSON().requestKey);
+      const reply = await route.fetch();
+      outcomes.push(reply.status());
+      if (keys.length === 1) await route.abort('connectionreset');
+      else await route.fulfill({ response: reply });
+    });
+    await seeCautions(page);
+    await tickAll(page);
+    await press(page, /^Order for/);
+    await expect(heading(page)).toHaveText('We cannot check our list right now');
+    await page.goBack();
+    await page.getByRole('article').nth(1).click();
+    await press(page, 'Continue');
+    await tickAll(page);
+    await press(page, /^Order for/);
+    await expect(heading(page)).toHaveText('Show this code at the counter');
+    // The page is never loaded anew here, as when no fresh document can be had.
+    await page.route('**/api/health', (route) => route.abort());
+    await press(page, /^Done/);
+    await press(page, /^Start/);
+    await answerAll(page);
+    await press(page, 'Show my masks');
+    await page.getByRole('article').first().click();
+    await press(page, 'Continue');
+    await tickAll(page);
+    await press(page, /^Order for/);
+    await expect(heading(page)).toHaveText('Show this code at the counter');
+    expect(new Set(keys).size).toBe(3);
+    expect(outcomes).toEqual([200, 200, 200]);
+  });
+
   test('has taken the mask off its list: said at the order, and the others are a touch away', async ({ page }) => {
     await seeCautions(page);
     await tickAll(page);
