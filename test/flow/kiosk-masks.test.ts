@@ -7,8 +7,11 @@ import { whyNotOthers } from '#app/_flows/why-not.ts';
 import type { StopSubject } from '#db/schema-afterwards.ts';
 import { insertStationScaleRemoved } from '#db/stations.ts';
 import { insertStop } from '#db/stops.ts';
+import type { LimitRow } from '#lib/rulebook/limit.ts';
 import { variantKey } from '#lib/rulebook/variant.ts';
-import { variantFrom } from '#test/support/a-demo-book.ts';
+import { sharePpm } from '#lib/units/share.ts';
+import { addDays } from '#lib/units/time.ts';
+import { TEST_DAY, variantFrom } from '#test/support/a-demo-book.ts';
 import type { AShop } from '#test/support/a-shop.ts';
 import { aShop, took } from '#test/support/a-shop.ts';
 import {
@@ -25,6 +28,8 @@ import {
 } from '#test/support/a-visit.ts';
 import { freshShop } from '#test/support/shop-db.ts';
 import { idOf, later } from '#test/support/shop-facts.ts';
+
+const ONE_DAY_MINUTES = 24 * 60;
 
 const stop = (shop: AShop, subjectKind: StopSubject, subjectId: string): void =>
   shop.db.write((tx) =>
@@ -118,6 +123,20 @@ describe('masks', () => {
     expect(keysShown(shop).some((key) => gone.test(key))).toBe(true);
     stop(shop, kind, subject);
     expect(keysShown(shop).some((key) => gone.test(key))).toBe(false);
+  });
+
+  test.each<[string, Pick<LimitRow, 'fromDay' | 'untilDay'>, readonly boolean[]]>([
+    ['one that ends opens a choice tomorrow', { untilDay: addDays(TEST_DAY, 1) }, [false, true]],
+    ['one that begins tomorrow closes it then', { fromDay: addDays(TEST_DAY, 1) }, [true, false]],
+  ])('follow the limits of the day: %s', (_, days, offered) => {
+    const shop = aShop();
+    const editionHash = nextEdition(shop, (rulebook) => ({
+      ...rulebook,
+      limits: rulebook.limits.map((row) => (row.id === 'eu-aha-lactic' ? { ...row, ...days, maxPpm: sharePpm(0) } : row)),
+    }));
+    const shown = [6, 6 + ONE_DAY_MINUTES].map((minutes) => masksShown(shop, visitAsked(shop, EASY, { editionHash }), minutes));
+    expect(shown.map((masks) => masks.some(({ variant }) => variantKey(variant).includes('lactic-acid')))).toEqual(offered);
+    expect(shown.map((masks) => masks.length)).toEqual([3, 3]);
   });
 
   test('a stopped lot is as good as gone, and without cream there is no mask', () => {
