@@ -24,8 +24,9 @@ export interface SignInTry {
   readonly isLocked: boolean;
 }
 
-/** What the password must be checked against. */
-export const beginSignIn = (flow: Flow, code: string): SignInTry => flow.db.read((tx) => tryAt(tx, flow, findAccountByCode(tx, code)));
+/** What the password must be checked against. A tablet likes to begin a name with a capital; that is no other name. */
+export const beginSignIn = (flow: Flow, code: string): SignInTry =>
+  flow.db.read((tx) => tryAt(tx, flow, findAccountByCode(tx, code) ?? findAccountByCode(tx, code.toLowerCase())));
 
 /** The same for an account that is known already. */
 export function tryAt(tx: Reading, flow: Flow, account: Account | undefined): SignInTry {

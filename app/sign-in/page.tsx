@@ -3,6 +3,7 @@ import type { ReactNode } from 'react';
 import { isFounded } from '#app/_flows/found-shop.ts';
 import { listPlaces } from '#app/_flows/list-places.ts';
 import { hasAccounts } from '#app/_flows/open-accounts.ts';
+import { personName } from '#app/_flows/person-name.ts';
 import { shopOf } from '#app/_flows/read-shop.ts';
 import { openPage } from '#app/_server/page-actor.ts';
 import { BrandMark } from '#app/_ui/drawing/brand-mark.tsx';
@@ -11,6 +12,7 @@ import { en } from '#app/_ui/text/sign-in/en.ts';
 import { FirstAccountForm } from './first-account-form.tsx';
 import styles from './sign-in.module.css';
 import { SignInForm } from './sign-in-form.tsx';
+import { SignedInAs } from './signed-in-as.tsx';
 
 export const metadata = { title: 'Sign in – Jarwright' };
 
@@ -20,7 +22,7 @@ export default async function SignInPage({
   readonly searchParams: Promise<Readonly<Record<string, string | string[] | undefined>>>;
 }): Promise<ReactNode> {
   await connection();
-  const { flow } = await openPage();
+  const { flow, actor } = await openPage();
   const { t } = createText('en', { en });
   const isNew = !isFounded(flow) || !hasAccounts(flow);
   const { next } = await searchParams;
@@ -38,7 +40,10 @@ export default async function SignInPage({
             <FirstAccountForm zones={['UTC', ...Intl.supportedValuesOf('timeZone')]} />
           </>
         ) : (
-          <SignInForm next={localPath(next)} places={listPlaces(flow)} />
+          <>
+            {actor.kind === 'staff' && <SignedInAs name={personName(flow)} role={actor.role} next={localPath(next)} />}
+            <SignInForm next={localPath(next)} places={listPlaces(flow)} />
+          </>
         )}
       </div>
     </main>

@@ -8,9 +8,8 @@ import { createText } from '#app/_ui/text/create-text.ts';
 import type { SignInKey } from '#app/_ui/text/sign-in/en.ts';
 import { en } from '#app/_ui/text/sign-in/en.ts';
 import { FormError } from './form-error.tsx';
+import { HOME } from './home.ts';
 import styles from './sign-in.module.css';
-
-const HOME = { mixer: '/bench', checker: '/bench', formulator: '/office', manager: '/office' } as const;
 
 interface Place {
   readonly id: string;
@@ -20,11 +19,16 @@ interface Place {
 export function SignInForm({ next, places }: { readonly next: string | null; readonly places: readonly Place[] }): ReactNode {
   const { t } = createText('en', { en });
   const [error, setError] = useState<{ readonly key: SignInKey; readonly values?: Record<string, string> } | null>(null);
+  const [missing, setMissing] = useState<readonly ('code' | 'password')[]>([]);
 
   const submit = async (event: FormEvent<HTMLFormElement>): Promise<void> => {
     event.preventDefault();
     const form = new FormData(event.currentTarget);
     const stationId = String(form.get('station') ?? '');
+    const empty = (['code', 'password'] as const).filter((name) => String(form.get(name)).trim() === '');
+    setMissing(empty);
+    setError(null);
+    if (empty.length > 0) return event.currentTarget.querySelector<HTMLInputElement>(`#${empty[0]}`)?.focus();
     const reply = await signIn({
       code: String(form.get('code')),
       password: String(form.get('password')),
@@ -44,11 +48,19 @@ export function SignInForm({ next, places }: { readonly next: string | null; rea
         name="code"
         label={t('name')}
         hint={t('name-hint')}
+        {...(missing.includes('code') && { error: t('name-missing') })}
         autoComplete="username"
         autoCapitalize="none"
         spellCheck={false}
       />
-      <TextField id="password" name="password" type="password" label={t('password')} autoComplete="current-password" />
+      <TextField
+        id="password"
+        name="password"
+        type="password"
+        label={t('password')}
+        {...(missing.includes('password') && { error: t('password-missing') })}
+        autoComplete="current-password"
+      />
       {places.length > 0 && (
         <SelectField
           id="station"

@@ -133,7 +133,7 @@ test('a changed price and a looser judgement are looked at, published by a secon
   await page.getByLabel('Why').fill('Too short');
   await page.getByLabel('Your password again').fill('white-clay-two');
   await page.getByRole('button', { name: 'Publish edition 2' }).click();
-  await expect(page.getByText('more changes that may widen use')).toBeVisible();
+  await expect(page.getByText('Look at 1 more change that may widen use')).toBeVisible();
   for (const box of await page.getByLabel('I have looked at this').all()) await box.check();
   await page.getByLabel('Why').fill('Illite and lactic acid kept their pH for a year in all of the trial jars');
   await page.getByRole('button', { name: 'Publish edition 2' }).click();
@@ -237,4 +237,19 @@ test('a shade is stopped with a reason, the kiosk honours it, and a second perso
   await page.getByLabel('Password').fill('red-clay-one');
   await page.getByRole('button', { name: 'Lift the stop' }).click();
   await expect(page.getByRole('cell', { name: /Lifted .* drawdown repeated/ })).toBeVisible();
+});
+
+test('nothing typed is said at the field; a capital is no other name; a page for another role says so and leads on', async ({ page }) => {
+  await page.goto('/sign-in?next=%2Foffice');
+  await page.getByRole('button', { name: 'Sign in' }).click();
+  await expect(page.getByText('Type the name you sign in with.')).toBeVisible();
+  await expect(page.getByLabel('Name')).toBeFocused();
+  await page.getByLabel('Name').fill('Mixer ');
+  await page.getByLabel('Password').fill('green-clay-one');
+  await page.getByRole('button', { name: 'Sign in' }).click();
+  await expect(page.getByText('You are signed in as Mixer, mixer')).toBeVisible();
+  await expect(page.getByText('The page you asked for belongs to the office.')).toBeVisible();
+  await axe(page);
+  await page.getByRole('link', { name: 'Go to the bench' }).click();
+  await page.waitForURL('**/bench');
 });
