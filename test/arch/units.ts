@@ -16,14 +16,28 @@ const meeting: ReadonlySet<ts.SyntaxKind> = new Set([
   SyntaxKind.LessThanEqualsToken,
   SyntaxKind.GreaterThanToken,
   SyntaxKind.GreaterThanEqualsToken,
+  SyntaxKind.PlusEqualsToken,
+  SyntaxKind.MinusEqualsToken,
+  SyntaxKind.PercentEqualsToken,
+  // The compiler compares two brands with == and ===, but not where a cast or a sum has dropped one of them.
+  SyntaxKind.EqualsEqualsToken,
+  SyntaxKind.EqualsEqualsEqualsToken,
+  SyntaxKind.ExclamationEqualsToken,
+  SyntaxKind.ExclamationEqualsEqualsToken,
+]);
+const running: ReadonlySet<ts.SyntaxKind> = new Set([
+  SyntaxKind.PlusEqualsToken,
+  SyntaxKind.MinusEqualsToken,
+  SyntaxKind.PercentEqualsToken,
 ]);
 const adding: ReadonlySet<ts.SyntaxKind> = new Set([SyntaxKind.PlusToken, SyntaxKind.MinusToken, SyntaxKind.PercentToken]);
 const choosing: ReadonlySet<ts.SyntaxKind> = new Set([SyntaxKind.QuestionQuestionToken, SyntaxKind.BarBarToken]);
-const keepsUnit = /^Math\.(min|max|abs|round|floor|ceil|trunc|hypot)$/;
+const keepsUnit = /^(Math\.(min|max|abs|round|floor|ceil|trunc|hypot)|Number|BigInt)$/;
+const scaling: ReadonlySet<ts.SyntaxKind> = new Set([SyntaxKind.AsteriskToken, SyntaxKind.SlashToken]);
 
 const inHome = (path: string): boolean => path.startsWith('lib/units/');
 
-/** Two units in one sum, difference, remainder, ordering, or call of Math.min, max or hypot. */
+/** Two units in one sum, difference, remainder, comparison, running sum, or call of Math.min, max or hypot. */
 export const mixedUnits = (checked: Checked): Finding[] =>
   eachNode(checked, (node, path) => {
     if (inHome(path)) return undefined;
@@ -32,11 +46,32 @@ export const mixedUnits = (checked: Checked): Finding[] =>
   });
 
 function unitsMeeting(checker: ts.TypeChecker, node: ts.Node): readonly Brand[] {
+  const units = (parts: readonly ts.Expression[]): readonly Brand[] => parts.flatMap((each) => unitsOf(checker, each));
   if (ts.isBinaryExpression(node) && meeting.has(node.operatorToken.kind))
-    return [...unitsOf(checker, node.left), ...unitsOf(checker, node.right)];
-  return ts.isCallExpression(node) && /^Math\.(min|max|hypot)$/.test(node.expression.getText())
-    ? node.arguments.flatMap((each) => unitsOf(checker, each))
-    : [];
+    return units([...(running.has(node.operatorToken.kind) ? heldIn(checker, node.left) : []), node.left, node.right]);
+  if (!ts.isCallExpression(node)) return [];
+  return /^Math\.(min|max|hypot)$/.test(node.expression.getText()) ? units(node.arguments) : units(foldedBy(node));
+}
+
+/** What `x += …` adds to: the start of x, whatever its author called it, and everything else that is added to it. */
+function heldIn(checker: ts.TypeChecker, target: ts.Expression): readonly ts.Expression[] {
+  const symbol = checker.getSymbolAtLocation(target);
+  const declared = symbol?.valueDeclaration;
+  if (declared === undefined || !ts.isVariableDeclaration(declared)) return [];
+  const others = [...nodesIn(declared.getSourceFile())].flatMap((node) =>
+    ts.isBinaryExpression(node) && running.has(node.operatorToken.kind) && checker.getSymbolAtLocation(node.left) === symbol
+      ? [node.right]
+      : [],
+  );
+  return [...(declared.initializer === undefined ? [] : [declared.initializer]), ...others];
+}
+
+/** Start and step of a fold: `reduce((sum, each) => sum + each, start)`. */
+function foldedBy(node: ts.CallExpression): readonly ts.Expression[] {
+  if (!ts.isPropertyAccessExpression(node.expression) || !/^reduce(Right)?$/.test(node.expression.name.text)) return [];
+  const [step, start] = node.arguments;
+  if (step === undefined || !ts.isArrowFunction(step) || ts.isBlock(step.body)) return start === undefined ? [] : [start];
+  return start === undefined ? [step.body] : [step.body, start];
 }
 
 /** What an expression measures: its type's brand, or, where arithmetic has dropped the brand, the brands of what was added up or chosen from. */
@@ -46,14 +81,19 @@ function unitsOf(checker: ts.TypeChecker, node: ts.Expression): readonly Brand[]
 }
 
 function partsOf(checker: ts.TypeChecker, node: ts.Expression): readonly ts.Expression[] {
-  if (ts.isParenthesizedExpression(node) || ts.isNonNullExpression(node)) return [node.expression];
+  if (ts.isParenthesizedExpression(node) || ts.isNonNullExpression(node) || ts.isAsExpression(node)) return [node.expression];
   if (ts.isPrefixUnaryExpression(node)) return [node.operand];
   if (ts.isConditionalExpression(node)) return [node.whenTrue, node.whenFalse];
-  if (ts.isBinaryExpression(node))
+  if (ts.isBinaryExpression(node)) {
+    if (scaling.has(node.operatorToken.kind)) return [node.left, node.right].some(isConstant) ? [node.left, node.right] : [];
     return adding.has(node.operatorToken.kind) || choosing.has(node.operatorToken.kind) ? [node.left, node.right] : [];
-  if (ts.isCallExpression(node)) return keepsUnit.test(node.expression.getText()) ? [...node.arguments] : [];
+  }
+  if (ts.isCallExpression(node)) return keepsUnit.test(node.expression.getText()) ? [...node.arguments] : foldedBy(node);
   return ts.isIdentifier(node) ? initialiserOf(checker, node) : [];
 }
+
+/** Twice a mass is a mass; a mass times anything that has a name may be another thing. */
+const isConstant = (node: ts.Expression): boolean => ts.isNumericLiteral(node) || ts.isBigIntLiteral(node);
 
 /** `const total = mass + mass` has lost its brand to the compiler, not to us; a type written beside it is the author's own word. */
 function initialiserOf(checker: ts.TypeChecker, node: ts.Identifier): readonly ts.Expression[] {
