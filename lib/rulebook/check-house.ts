@@ -43,7 +43,15 @@ function houseRanges({ rulebook: { house } }: Book): readonly Ranged[] {
     atLeastOne(at('exposure', 'bodyWeightG'), exposure.bodyWeightG),
     atLeastOne(at('exposure', 'faceAreaCm2'), exposure.faceAreaCm2),
     atLeastOne(at('exposure', 'marginFloorCount'), exposure.marginFloorCount),
-    ...exposure.areas.map((area, index) => atLeastOne(at('exposure', 'areas', index, 'factorPpm'), area.factorPpm)),
+    // An area under the scenario's own would let an answer buy what the edition refuses.
+    ...exposure.areas.map(
+      ({ factorPpm }, index): Ranged => ({
+        path: at('exposure', 'areas', index, 'factorPpm'),
+        found: factorPpm,
+        least: WHOLE_PPM,
+        most: MOST,
+      }),
+    ),
     atLeastOne(at('jarLifeMonths'), house.jarLifeMonths, 1200),
     atLeastOne(at('openedLabelMonths'), house.openedLabelMonths, 1200),
     atLeastOne(at('ranking', 'irritancyStepUnits'), ranking.irritancyStepUnits),

@@ -4,6 +4,7 @@ import type { Person } from '../answers/person.ts';
 import type { Finding } from '../base/finding.ts';
 import type { Plan } from '../rulebook/variant.ts';
 import type { FactorPpm } from '../units/share.ts';
+import { WHOLE_PPM } from '../units/share.ts';
 import type { LocalDay } from '../units/time.ts';
 
 /** A caution that this jar owes, and the rule that asks for it. */
@@ -33,5 +34,11 @@ export interface JudgeContext {
   readonly shop?: (plan: Plan) => readonly Finding[];
 }
 
-/** Exposure is judged for the area asked for; without a person, for the scenario's own. */
-export const areaFactorOf = (context: JudgeContext): FactorPpm | null => context.person?.areaFactorPpm ?? null;
+/**
+ * Exposure is judged for the area asked for, and never for less than the scenario's own: nobody can be sold by an answer what the edition
+ * refuses.
+ */
+export function areaFactorOf(context: JudgeContext): FactorPpm | null {
+  const asked = context.person?.areaFactorPpm ?? null;
+  return asked === null || asked < WHOLE_PPM ? null : asked;
+}

@@ -47,6 +47,22 @@ describe('the rulebook command', () => {
     expect(sumUg).toBe(said.batchUg);
   });
 
+  it('computes the card of the first plan that can be weighed, not of the first that is permitted', () => {
+    // Neat titanium dioxide would come before the premix, and a tenth of a gram of it cannot be weighed.
+    const plain = smallRulebook(localDay(DAY));
+    const premix = plain.stocks.find((stock) => stock.id === 'titanium-20');
+    const neat = { ...premix, id: 'titanium-neat', code: 'TI-N', parts: [{ materialId: 'titanium-dioxide', sharePpm: 1_000_000 }] };
+    const book = JSON.stringify({ ...plain, stocks: [...plain.stocks, neat] });
+    const variant = JSON.stringify({ shadeId: 'chalk-down', actives: [] });
+    const stocks = (lines: readonly { stockId?: string; source?: { stockId?: string } }[]) =>
+      lines.flatMap((line) => line.stockId ?? line.source?.stockId ?? []);
+    const of = (name: string) => rulebook([name, '-', '--day', DAY, '--variant', variant], book);
+    expect(stocks(of('judge').said.plan.lines)).toContain('titanium-neat');
+    const card = of('card');
+    expect(card.code).toBe(0);
+    expect(stocks(card.said.lines)).toContain('titanium-20');
+  });
+
   it.each(['EU', 'US'])('writes a label for %s, water first, by the name that market asks for', (market) => {
     const { code, said } = asked('label', '--variant', FERN, '--market', market);
     expect(code).toBe(0);

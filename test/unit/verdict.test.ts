@@ -6,7 +6,7 @@ import { openBook } from '#lib/rulebook/book.ts';
 import type { Rulebook } from '#lib/rulebook/rulebook.ts';
 import { acidityUmolPerKg, phX100 } from '#lib/units/chemistry.ts';
 import { loadUnits, mgPer100g } from '#lib/units/material-property.ts';
-import { sharePpm } from '#lib/units/share.ts';
+import { factorPpm, sharePpm } from '#lib/units/share.ts';
 import { localDay } from '#lib/units/time.ts';
 import { findingsOf, judgeVariant } from '#lib/verdict/judge.ts';
 import type { JudgeContext } from '#lib/verdict/verdict.ts';
@@ -216,5 +216,26 @@ describe('limits hold exactly', () => {
       true,
       false,
     ]);
+  });
+});
+
+describe('the area that a person covers', () => {
+  // 1 % niacinamide, a fifth through the skin, 8 g of which a tenth stays, 60 kg: 0.02667 mg per kg and day. PoD 4 mg: margin 150.
+  const margin150 = rows('substances', 'niacinamide', {
+    exposure: { systemicPodUgPerKgDay: 4_000, dermalAbsorptionPpm: sharePpm(200_000), source: 's' },
+  });
+  const margin75 = rows('substances', 'niacinamide', {
+    exposure: { systemicPodUgPerKgDay: 2_000, dermalAbsorptionPpm: sharePpm(200_000), source: 's' },
+  });
+  const covers = (areaFactor: number) => ({ person: { ...nobody, areaFactorPpm: factorPpm(areaFactor) } });
+
+  it('of twice the face halves the margin', () => {
+    expect(codesOf(GOOD, margin150)).toEqual([]);
+    expect(codesOf(GOOD, margin150, covers(1_000_000))).toEqual([]);
+    expect(codesOf(GOOD, margin150, covers(2_000_000))).toEqual(['exposure-margin']);
+  });
+  it('under the whole buys nothing that the edition refuses', () => {
+    expect(codesOf(GOOD, margin75)).toEqual(['exposure-margin']);
+    expect(codesOf(GOOD, margin75, covers(500_000))).toEqual(['exposure-margin']);
   });
 });

@@ -12,7 +12,9 @@ import { labelIngredients } from '#lib/law/label-order.ts';
 import type { Book } from '#lib/rulebook/book.ts';
 import type { Lang } from '#lib/rulebook/language.ts';
 import { LANGS } from '#lib/rulebook/language.ts';
+import type { JarSize } from '#lib/rulebook/offer.ts';
 import type { SoundnessFault } from '#lib/rulebook/soundness-fault.ts';
+import type { Plan, Variant } from '#lib/rulebook/variant.ts';
 import { orderVariant } from '#lib/rulebook/variant.ts';
 import type { LocalDay } from '#lib/units/time.ts';
 import { isLocalDay, localDay } from '#lib/units/time.ts';
@@ -62,14 +64,14 @@ function withDay(asked: Asked, then: (question: Question) => Answered): Answered
   return then({ ...asked, book: asked.book, day: localDay(day) });
 }
 
-type Judged = Question & { readonly attempt: Attempt };
+type Judged = Question & { readonly variant: Variant; readonly attempt: Attempt };
 
-function withVariant(asked: Asked, then: (judged: Judged) => Answered): Answered {
-  return withDay(asked, (question) => {
-    const variant = option(asked.values.variant, 'variant', variantSchema);
-    return variant.ok
-      ? then({ ...question, attempt: judgeVariant(question.book, orderVariant(variant.value), { day: question.day }) })
-      : variant.refusal;
+function withVariant(given: Asked, then: (judged: Judged) => Answered): Answered {
+  return withDay(given, (question) => {
+    const variant = option(given.values.variant, 'variant', variantSchema);
+    if (!variant.ok) return variant.refusal;
+    const asked = orderVariant(variant.value);
+    return then({ ...question, variant: asked, attempt: judgeVariant(question.book, asked, { day: question.day }) });
   });
 }
 
@@ -90,10 +92,12 @@ function sizeOf({ book, values }: Question): Result<Book['rulebook']['jarSizes']
   return found ? accept(found) : refuse(notAsked(`There is no such size: use one of ${sizes.map((size) => size.id).join(', ')}`));
 }
 
+/** The first plan that this bench can weigh, which need not be the first that is permitted. */
 function cardAnswer(judged: Judged): Answered {
-  const { book, day, attempt } = judged;
+  const { book, day, variant } = judged;
   const size = sizeOf(judged);
   if (!size.ok) return size.refusal;
+  const attempt = judgeVariant(book, variant, { day, bench: benchChecks(judged, size.value) });
   if (attempt.verdict.kind !== 'permitted' || attempt.plan === null) return no(attempt);
   const card = cardFor({
     ...benchOf(book, day),
@@ -111,6 +115,12 @@ function cardAnswer(judged: Judged): Answered {
 
 /** All scale profiles of the rulebook stand on this bench. */
 const benchOf = (book: Book, day: LocalDay) => ({ book, scales: book.rulebook.scaleProfiles, day });
+
+/** Check 14 on that bench. */
+function benchChecks({ book, day }: Pick<Question, 'book' | 'day'>, jarSize: JarSize): NonNullable<JudgeContext['bench']> {
+  const limitsOf = (plan: Plan) => massLimits({ book, plan, markets: book.rulebook.markets, day });
+  return benchFindings({ book, jarSize, scales: book.rulebook.scaleProfiles, limitsOf });
+}
 
 function labelAnswer(judged: Judged): Answered {
   const { book, attempt, values, day } = judged;
@@ -147,13 +157,10 @@ function masksAnswer(question: Question): Answered {
   if (!person.ok) return notAsked('--answers do not fit the questionnaire', { faults: person.refusal });
   const [outcome] = person.value.outcomes;
   if (outcome !== undefined) return no({ outcome, others: person.value.outcomes.slice(1) });
-  const limitsOf = (plan: Parameters<NonNullable<JudgeContext['bench']>>[0]) =>
-    massLimits({ book, plan, markets: book.rulebook.markets, day });
-  const bench = benchFindings({ book, jarSize: size.value, scales: book.rulebook.scaleProfiles, limitsOf });
   const found = threeMasks(book, permittedVariants(book, day), {
     person: person.value,
     jarSizeId: size.value.id,
-    context: { day, bench },
+    context: { day, bench: benchChecks(question, size.value) },
   });
   return found.masks.length > 0 ? yes(found) : no({ outcome: 'none' });
 }

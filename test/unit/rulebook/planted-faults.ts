@@ -279,6 +279,7 @@ export const BASE: readonly Planted[] = [
     8551,
     'base.preservation.preservatives.0.provenMinPpm: preservative-diluted',
   ),
+  at('an area under the whole', ['house', 'exposure', 'areas', 0, 'factorPpm'], 999_999, 'house.exposure.areas.0.factorPpm: out-of-range'),
   at('a tolerance of the whole', ['house', 'bands', 'creamPpm'], 1_000_000, 'house.bands.creamPpm: out-of-range'),
   at('ranking steps of nothing', ['house', 'ranking', 'priceStepMinor'], 0, 'house.ranking.priceStepMinor: out-of-range'),
   at('a preservation without preservative', ['base', 'preservation', 'preservatives'], [], 'base.preservation.preservatives: empty-list'),
