@@ -274,6 +274,9 @@ test('the manager sees the jar among what is sold', async ({ page }) => {
   await page.getByText('Table', { exact: true }).click();
   await expect(page.getByRole('row').filter({ hasText: 'Chalk Down' })).toContainText('100 %');
   await expectAccessible(page);
+  await page.getByText('Chart', { exact: true }).click();
+  await expect(page.getByText('1 jar sold: too few to compare combinations')).toBeVisible();
+  await expectAccessible(page);
 });
 
 test('a text that does not fit its label blocks the print and says so', async ({ page }) => {

@@ -64,7 +64,7 @@ function Tables({ book, text, mayChange }: { readonly book: Book; readonly text:
             { id: 'good', head: t('col-good-for') },
             { id: 'price', head: t('col-price', { currency }), align: 'end' },
             { id: 'sale', head: t('col-on-sale') },
-            { id: 'change', head: t('change') },
+            ...(mayChange ? [{ id: 'change', head: t('change') }] : []),
           ]}
           rows={levelRows(book, text, mayChange)}
         />
@@ -116,7 +116,7 @@ const levelRows = (book: Book, { t, percent, number }: OfficeText, mayChange: bo
           active.role === 'adjuster' ? t('adjuster') : good,
           textFromMinor(level.priceMinor),
           t(level.permitted ? 'on-sale' : 'not-on-sale'),
-          mayChange ? (
+          mayChange && (
             <a
               key="change"
               href={`/office/offer?active=${active.id}&level=${level.levelPpm}#panel`}
@@ -124,8 +124,6 @@ const levelRows = (book: Book, { t, percent, number }: OfficeText, mayChange: bo
             >
               {t('change')}
             </a>
-          ) : (
-            t('none')
           ),
         ],
       };

@@ -24,7 +24,6 @@ export function PairForm(props: {
   const text = officeText();
   const { t } = text;
   const [verdict, setVerdict] = useState<string>(judged?.verdict ?? '');
-  const choices = [{ value: '', label: t('judge-choose-material') }, ...materials];
   return (
     <DraftForm
       title={t('judge-title')}
@@ -35,8 +34,11 @@ export function PairForm(props: {
     >
       {(mistakes) => (
         <>
-          <SelectField {...field('first', mistakes)} label={t('judge-first')} options={choices} defaultValue={first} />
-          <SelectField {...field('second', mistakes)} label={t('judge-second')} options={choices} defaultValue={second} />
+          {judged ? (
+            <ThisPair materials={materials} judged={judged} />
+          ) : (
+            <PairFields materials={materials} first={first} second={second} mistakes={mistakes} />
+          )}
           <SelectField
             {...field('verdict', mistakes)}
             label={t('judge-verdict')}
@@ -67,6 +69,37 @@ export function PairForm(props: {
         </>
       )}
     </DraftForm>
+  );
+}
+
+function PairFields(props: {
+  readonly materials: readonly SelectOption[];
+  readonly first: string;
+  readonly second: string;
+  readonly mistakes: Mistakes;
+}): ReactNode {
+  const { materials, first, second, mistakes } = props;
+  const { t } = officeText();
+  const choices = [{ value: '', label: t('judge-choose-material') }, ...materials];
+  return (
+    <>
+      <SelectField {...field('first', mistakes)} label={t('judge-first')} options={choices} defaultValue={first} />
+      <SelectField {...field('second', mistakes)} label={t('judge-second')} options={choices} defaultValue={second} />
+    </>
+  );
+}
+
+/** A judgement that stands is changed for its own pair only: its bounds mean these two, in this order. */
+function ThisPair({ materials, judged }: { readonly materials: readonly SelectOption[]; readonly judged: PairJudgement }): ReactNode {
+  const { t } = officeText();
+  const { firstMaterialId, secondMaterialId } = judged;
+  const nameOf = (id: string): string => materials.find((option) => option.value === id)?.label ?? id;
+  return (
+    <p className="type-strong">
+      {t('judge-pair', { first: nameOf(firstMaterialId), second: nameOf(secondMaterialId) })}
+      <input type="hidden" name="first" value={firstMaterialId} />
+      <input type="hidden" name="second" value={secondMaterialId} />
+    </p>
   );
 }
 
