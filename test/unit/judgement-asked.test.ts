@@ -64,6 +64,11 @@ describe('the judgement form', () => {
     expect(asked({ verdict: 'limit', 'max-sum': most }, OLD)).toHaveProperty('change.limit', limit);
   });
 
+  test('the class judgement that it overrides and its evidence stay named', () => {
+    const grounds = { overridesClassJudgementId: 'clay-with-vitamin', evidenceId: 'jars-of-spring' };
+    expect(asked({}, { ...OLD, ...grounds })).toMatchObject({ change: grounds });
+  });
+
   test('a bound or a caution goes with its verdict', () => {
     const outcome = asked({ verdict: 'fine', 'max-sum': '2', caution: 'sun' }, OLD);
     expect('change' in outcome && Object.keys(outcome.change).sort()).toEqual([

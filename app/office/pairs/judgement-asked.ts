@@ -1,4 +1,5 @@
-// The judgement that a filled form asks for, or what is missing in it, field by field. A bound that the form does not show is kept.
+// The judgement that a filled form asks for, or what is missing in it, field by field. What the form does not show is kept: other bounds,
+// the class judgement that this one overrides, and its evidence.
 import type { JudgementVerdict, PairJudgement, PairLimit } from '#lib/rulebook/judgement.ts';
 import type { Asked, Mistakes } from '../form-fields.ts';
 import { typed } from '../form-fields.ts';
@@ -22,6 +23,7 @@ export function judgementAsked(form: FormData, judged: PairJudgement | null, { t
     ...(source === '' && { source: t('judge-no-source') }),
   };
   if (!first || !second || !reason || !source || !verdict || Object.keys(mistakes).length > 0) return { mistakes };
+  const { overridesClassJudgementId, evidenceId } = judged ?? {};
   return {
     change: {
       kind: 'judge-pair',
@@ -30,6 +32,8 @@ export function judgementAsked(form: FormData, judged: PairJudgement | null, { t
       verdict,
       ...(verdict === 'limit' && limit !== null && { limit }),
       ...(verdict === 'caution' && { cautionId }),
+      ...(overridesClassJudgementId !== undefined && { overridesClassJudgementId }),
+      ...(evidenceId !== undefined && { evidenceId }),
       reason,
       source,
     },
