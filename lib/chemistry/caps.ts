@@ -30,14 +30,13 @@ export const ionicLoad = (book: Book, jar: Composition): Part => loadPart(book, 
 /** Σ part × units per ppm; load in units = this × 10^6 / whole. */
 export const irritancyLoad = (book: Book, jar: Composition): Part => loadPart(book, jar, (material) => material.irritancyUnitsPerPpm);
 
+/** Undissociated share of an acid at a pH, in whole ppm rounded up. */
+export const freeSharePpm = (at: Ph, pkaX1000: number): number =>
+  Math.min(WHOLE_PPM, Math.ceil(undissociatedShare(at, pkaX1000 / 1000) * WHOLE_PPM));
+
 /** Free acid at a pH: Σ part × undissociated share, each share in whole ppm rounded up. A salt counts when its substance carries `acid` too. */
 export function freeAcidPart(book: Book, jar: Composition, at: Ph): Part {
-  return sumParts(
-    [...acidParts(book, jar)].map(([pkaX1000, held]) => {
-      const share = BigInt(Math.min(WHOLE_PPM, Math.ceil(undissociatedShare(at, pkaX1000 / 1000) * WHOLE_PPM)));
-      return part((held * share + PPM - 1n) / PPM);
-    }),
-  );
+  return sumParts(acidParts(book, jar).map(([pkaX1000, held]) => part((held * BigInt(freeSharePpm(at, pkaX1000)) + PPM - 1n) / PPM)));
 }
 
 /** Findings of check 7, in the order of the caps. */

@@ -10,7 +10,7 @@ import type { Book } from '../rulebook/book.ts';
 import { need } from '../rulebook/book.ts';
 import type { Exposure } from '../rulebook/material.ts';
 import type { FactorPpm, Part } from '../units/share.ts';
-import { factorPpm, WHOLE_PPM } from '../units/share.ts';
+import { factorPpm, part, WHOLE_PPM } from '../units/share.ts';
 
 const PPM = BigInt(WHOLE_PPM);
 const UG_PER_MG = 1000n;
@@ -48,6 +48,12 @@ const excessOf = ({ numerator, denominator }: Margin, { marginFloorCount }: Expo
 /** The same over the scenario's own area, as an amount that adds up over what is in the jar. */
 export const exposureExcess = (scenario: ExposureScenario, exposure: Exposure, { found, whole }: { found: Part; whole: Part }): bigint =>
   excessOf(marginOf(scenario, exposure, { found, whole, areaFactorPpm: WHOLE_AREA }), scenario);
+
+/** found × `found` ≤ whole × `whole` over the scenario's own area: the share at which the margin falls to its floor, as one exact fraction. */
+export function exposureBound(scenario: ExposureScenario, exposure: Exposure): { readonly found: bigint; readonly whole: bigint } {
+  const unit = marginOf(scenario, exposure, { found: part(1n), whole: part(1n), areaFactorPpm: WHOLE_AREA });
+  return { found: BigInt(scenario.marginFloorCount) * unit.denominator, whole: unit.numerator };
+}
 
 /** Findings of check 12. `areaFactorPpm`: how much of the scenario's area is covered; null = all of it. */
 export function checkExposure(book: Book, jar: Composition, areaFactorPpm: FactorPpm | null): readonly Finding[] {

@@ -86,3 +86,17 @@ export function ratioLimit(
   );
   return { ...head, whole: grain * PPM * 100_000n, shares };
 }
+
+/** Σ mass × weight × found ≤ Σ mass × whole, for a share that is no whole ppm. */
+export function boundLimit(
+  book: Book,
+  contents: readonly LineContent[],
+  head: LimitHead,
+  { weight, bound }: { weight: Weight; bound: { readonly found: bigint; readonly whole: bigint } },
+): MassLimit {
+  const grain = grainOf(book);
+  const shares = new Map(
+    contents.map((one): [string, LineShare] => [one.lineId, { content: weight(one, grain) * bound.found, allowed: grain * bound.whole }]),
+  );
+  return { ...head, whole: grain * bound.found, shares };
+}

@@ -10,7 +10,7 @@ export interface LineShare {
 }
 
 /** Where a limit comes from; only law and caps narrow a band before any sum is looked at. */
-export type LimitBasis = 'law' | 'cap' | 'judgement' | 'solubility' | 'preservation' | 'allowance';
+export type LimitBasis = 'law' | 'cap' | 'judgement' | 'solubility' | 'preservation' | 'exposure' | 'allowance';
 
 export interface MassLimit {
   /** Unique among the limits of a jar. */

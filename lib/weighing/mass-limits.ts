@@ -1,10 +1,12 @@
-// Every linear limit that a jar must hold wherever its weighings fall inside their bands: law, caps, judgements, solubility,
-// preservation and the ceiling of the allowance. Free acid and pH are not linear in mass; they are asked again of the jar as weighed.
+// Every limit that a jar must hold wherever its weighings fall inside their bands: law, caps, judgements, solubility, preservation,
+// exposure and the ceiling of the allowance. What runs along the pH counts as at the lowest pH of the plan; the jar as weighed is asked again.
+import { freeSharePpm } from '../chemistry/caps.ts';
 import { phBounds, predictedJarPh } from '../chemistry/jar-ph.ts';
 import { solubilityAt } from '../chemistry/solubility.ts';
 import { isInsolublePowder } from '../chemistry/wetting.ts';
 import type { Composition } from '../composition/compose.ts';
 import { composePlan } from '../composition/compose.ts';
+import { exposureBound } from '../law/exposure.ts';
 import { limitsInForce } from '../law/limits.ts';
 import type { Book } from '../rulebook/book.ts';
 import { need } from '../rulebook/book.ts';
@@ -16,7 +18,7 @@ import type { LocalDay } from '../units/time.ts';
 import { benchLines } from './bench-line.ts';
 import { judgementLimits } from './judgement-limits.ts';
 import type { LineContent } from './line-content.ts';
-import { byAddition, byMaterial, bySubstance, lineContents, ratioLimit, shareLimit } from './line-content.ts';
+import { boundLimit, byAddition, byMaterial, bySubstance, lineContents, ratioLimit, shareLimit } from './line-content.ts';
 import type { MassLimit } from './mass-limit.ts';
 
 export interface LimitAsk {
@@ -33,9 +35,11 @@ export function massLimits({ book, plan, markets, day }: LimitAsk): readonly Mas
   const all = [
     ...lawLimits(book, contents, markets, day),
     ...capLimits(book, contents),
+    freeAcidLimit(book, contents, jar),
     ...judgementLimits(book, contents, jar),
     ...solubilityLimits(book, contents, jar),
     ...preservationLimits(book, contents),
+    ...exposureLimits(book, contents),
     ceilingLimit(book, contents),
   ];
   return all.filter((limit) => limit.direction === 'at-least' || [...limit.shares.values()].some(({ content }) => content > 0n));
@@ -67,6 +71,31 @@ function capLimits(book: Book, contents: readonly LineContent[]): readonly MassL
     cap('ionicUnits', (material) => material.ionicUnitsPerPpm * WHOLE_PPM),
     cap('irritancyUnits', (material) => material.irritancyUnitsPerPpm * WHOLE_PPM),
   ];
+}
+
+/** Each acid at its undissociated share, in whole ppm rounded up; wholly where nobody knows the pH. */
+function freeAcidLimit(book: Book, contents: readonly LineContent[], jar: Composition): MassLimit {
+  const bounds = phBounds(predictedJarPh(book, jar));
+  const head = { id: 'cap:freeAcidPpm', code: 'cap-exceeded', basis: 'cap', direction: 'at-most' } as const;
+  const weight = bySubstance((id) => {
+    const { acid } = need(book.substances, id);
+    if (!acid) return 0;
+    return bounds.kind === 'known' ? freeSharePpm(bounds.lowest, acid.pkaX1000) : WHOLE_PPM;
+  });
+  return shareLimit(book, contents, head, { weight, limitPpm: book.rulebook.base.caps.freeAcidPpm });
+}
+
+function exposureLimits(book: Book, contents: readonly LineContent[]): readonly MassLimit[] {
+  return book.rulebook.substances.flatMap(({ id, exposure }): MassLimit[] => {
+    if (!exposure) return [];
+    const head = { id: `exposure:${id}`, code: 'exposure-margin', basis: 'exposure', direction: 'at-most' } as const;
+    return [
+      boundLimit(book, contents, head, {
+        weight: bySubstance((other) => (other === id ? 1 : 0)),
+        bound: exposureBound(book.rulebook.house.exposure, exposure),
+      }),
+    ];
+  });
 }
 
 /** Dissolved substance against S × the jar's water. A weak acid whose pH nobody knows dissolves no better than its neutral form. */

@@ -1,5 +1,6 @@
 // Linear limits of a jar: each is the verdict's own figure over lines, and the most broken one decides first.
 import { describe, expect, it } from 'vitest';
+import { phBounds, predictedJarPh } from '#lib/chemistry/jar-ph.ts';
 import { composePlan } from '#lib/composition/compose.ts';
 import type { Book } from '#lib/rulebook/book.ts';
 import { openBook } from '#lib/rulebook/book.ts';
@@ -14,10 +15,11 @@ import { benchLines } from '#lib/weighing/bench-line.ts';
 import type { MassLimit } from '#lib/weighing/mass-limit.ts';
 import { pushOf } from '#lib/weighing/mass-limit.ts';
 import { massLimits } from '#lib/weighing/mass-limits.ts';
+import { cardFor } from '#lib/weighing/mixing-card.ts';
 import type { CornerLine } from '#lib/weighing/worst-corner.ts';
 import { narrowBands, worstSum } from '#lib/weighing/worst-corner.ts';
 import { aClassRule, aPairJudgement } from '#test/support/a-judgement.ts';
-import { FERN_DAY, fernBook, fernPlan } from '#test/support/fern-jar.ts';
+import { FERN_DAY, fernAsk, fernBook, fernPlan } from '#test/support/fern-jar.ts';
 
 const BOOK = fernBook();
 const PLAN = fernPlan(BOOK);
@@ -87,6 +89,35 @@ describe('where limits come from', () => {
     expect(allowed).toBeCloseTo(share * 30_000, 1);
     expect(share).toBeCloseTo(0.951 * 0.931 + 0.001, 6);
     expect(ids(soluble({ suspendedEvidence: 'stability-1' }))).not.toContain('solubility:niacinamide');
+  });
+
+  it('an acid counts as at the lowest pH that the plan may have, rounded up', () => {
+    const acid = BOOK.rulebook.substances.map((one) => (one.id === 'niacinamide' ? { ...one, acid: { pkaX1000: 5000 } } : one));
+    const book = bent({ substances: acid });
+    const bounds = phBounds(predictedJarPh(book, composePlan(book, PLAN)));
+    const lowest = bounds.kind === 'known' ? bounds.lowest : expect.fail('no pH');
+    const freePpm = Math.ceil(1_000_000 / (1 + 10 ** (lowest - 5)));
+    expect(freePpm).toBeGreaterThan(1000);
+    expect(figuresOf('cap:freeAcidPpm', book)).toEqual({
+      found: (20_000 * freePpm) / 1_000_000,
+      allowed: book.rulebook.base.caps.freeAcidPpm,
+    });
+  });
+
+  it('exposure: the share at which the margin falls to its floor, and the band that keeps clear of it', () => {
+    // The worked example of the margin (8 g, a tenth stays, half goes through the skin, 60 kg): 2 % of it at a PoD of 14 mg is 105 of 100.
+    const exposure = { systemicPodUgPerKgDay: 14_000, dermalAbsorptionPpm: sharePpm(500_000), source: 'invented for tests' };
+    const book = bent({ substances: BOOK.rulebook.substances.map((one) => (one.id === 'niacinamide' ? { ...one, exposure } : one)) });
+    expect(figuresOf('exposure:niacinamide', book)).toEqual({ found: 20_000, allowed: 21_000 });
+    const highest = (of: Book) => {
+      const card = cardFor(fernAsk(of));
+      const line = card.ok
+        ? card.value.lines.find(({ source }) => source.kind === 'stock' && source.stockId.startsWith('niacinamide'))
+        : undefined;
+      return line?.hiUg;
+    };
+    // All other lines at their lower ends weigh 50.26 g: at most 50.26 × 0.021 / 0.979 = 1.078 g of it.
+    expect([highest(BOOK), highest(book)]).toEqual([1_090_000, 1_070_000]);
   });
 
   it('pairs under a limit: sum, first, second', () => {
