@@ -3,6 +3,7 @@ import type { ReactNode } from 'react';
 import { signedEditions } from '#app/_flows/list-editions.ts';
 import { readRulebook } from '#app/_flows/read-rulebook.ts';
 import { staffPage } from '#app/_server/page-actor.ts';
+import { classNames } from '#app/_ui/class-names.ts';
 import { DataTable } from '#app/_ui/controls/data-table.tsx';
 import { localDayIn } from '#lib/units/time.ts';
 import styles from '../office.module.css';
@@ -32,6 +33,7 @@ export default async function EditionsPage(): Promise<ReactNode> {
             { id: 'approved', head: t('col-approved') },
             { id: 'signature', head: t('col-signature') },
             { id: 'hash', head: t('col-hash') },
+            { id: 'download', head: t('col-download') },
           ]}
           rows={signedEditions(flow).map(({ head, signatures }) => ({
             id: head.hash,
@@ -43,16 +45,11 @@ export default async function EditionsPage(): Promise<ReactNode> {
               nameOf(head.authorAccountId),
               nameOf(head.approverAccountId),
               signatures.map((signature) => signature.meaning).join(' '),
-              <a
-                key="hash"
-                className={styles.hash}
-                href={`/api/office/export?hash=${head.hash}`}
-                download=""
-                aria-label={`${head.hash.slice(0, 16)}: ${t('edition-download')}, ${head.editionNo}`}
-              >
-                <bdi dir="ltr" className="type-mono">
-                  {head.hash.slice(0, 16)}
-                </bdi>
+              <bdi key="hash" dir="ltr" className={classNames('type-mono', styles.hash)}>
+                {head.hash}
+              </bdi>,
+              <a key="download" href={`/api/office/export?hash=${head.hash}`} download="">
+                {t('edition-download', { no: head.editionNo })}
               </a>,
             ],
           }))}

@@ -8,6 +8,7 @@ import { Notice } from '#app/_ui/controls/notice.tsx';
 import { SectionHead } from '#app/_ui/controls/section-head.tsx';
 import styles from '../office.module.css';
 import { officeText } from '../office-text.ts';
+import publishStyles from './publish.module.css';
 
 /** A rulebook with hundreds of faults is not mended line by line on this page. */
 const SHOWN_FAULTS_COUNT = 20;
@@ -38,7 +39,7 @@ export function ImportForm({ parentRevisionNo }: { readonly parentRevisionNo: nu
         fields.map((field) => field.message),
       );
     }
-    if (reply.body.ok) return window.location.assign('/office/publish');
+    if (reply.body.ok) return window.location.assign(`/office/publish?saved=${reply.body.revisionNo}`);
     const { refusal } = reply.body;
     if (refusal.kind === 'draft-moved') return stop(t('refusal-draft-moved'));
     const shown = refusal.faults.slice(0, SHOWN_FAULTS_COUNT).map(({ place, message }) => `${place}: ${message}`);
@@ -70,6 +71,7 @@ export function ImportForm({ parentRevisionNo }: { readonly parentRevisionNo: nu
           id="rulebook"
           name="rulebook"
           type="file"
+          className={publishStyles.file}
           accept="application/json,.json"
           label={t('import-file')}
           hint={t('import-file-hint')}

@@ -2,60 +2,98 @@ import { connection } from 'next/server';
 import type { ReactNode } from 'react';
 import type { PublishView } from '#app/_flows/read-publish.ts';
 import { readPublish } from '#app/_flows/read-publish.ts';
+import type { RulebookView } from '#app/_flows/read-rulebook.ts';
 import { readRulebook } from '#app/_flows/read-rulebook.ts';
 import { staffPage } from '#app/_server/page-actor.ts';
 import { services } from '#app/_server/services.ts';
 import { DataTable } from '#app/_ui/controls/data-table.tsx';
 import { Notice } from '#app/_ui/controls/notice.tsx';
-import { SectionHead } from '#app/_ui/controls/section-head.tsx';
 import { checkRulebook } from '#lib/rulebook/check-rulebook.ts';
 import type { SoundnessFault } from '#lib/rulebook/soundness-fault.ts';
 import type { Impact } from '#lib/variants/impact.ts';
 import styles from '../office.module.css';
 import { NoRulebook, OfficePage } from '../office-page.tsx';
 import { officeText } from '../office-text.ts';
+import { ImpactSection } from './impact-section.tsx';
 import { ImportForm } from './import-form.tsx';
 import { PublishForm } from './publish-form.tsx';
+import { namesOf } from './rulebook-names.ts';
+import { placeInWords, tellChanges } from './tell-changes.ts';
 
 export const metadata = { title: 'Draft and publish – Office' };
 
-export default async function PublishPage(): Promise<ReactNode> {
+interface PageProps {
+  readonly searchParams: Promise<Readonly<Record<string, string>>>;
+}
+
+export default async function PublishPage({ searchParams }: PageProps): Promise<ReactNode> {
   await connection();
   const { flow, actor } = await staffPage(['formulator', 'manager'], '/office/publish');
   const view = readRulebook(flow);
   const asked = readPublish(flow);
-  const { t } = officeText();
-  const impact = asked?.newestDocument ? await impactOfDraft(asked) : null;
-  const faults = view.draft ? checkRulebook(view.draft.book.rulebook, view.day) : [];
-  const nextNo = (view.newest?.head.editionNo ?? 0) + 1;
+  const { saved } = await searchParams;
+  const impact = asked?.newestDocument && view.diff.length > 0 ? await impactOfDraft(asked) : null;
+  const mayImport = actor.role === 'formulator';
   return (
-    <OfficePage view={view} place="publish" title={t('publish-title')}>
+    <OfficePage view={view} place="publish" title={officeText().t('publish-title')} saved={saved}>
       {!view.draft || !asked ? (
         <NoRulebook />
       ) : (
-        <>
-          <Faults faults={faults} />
+        <DraftSections
+          view={view}
+          draft={view.draft}
+          asked={asked}
+          impact={impact}
+          isOwn={!mayImport || asked.authorIds.includes(actor.accountId)}
+        />
+      )}
+      {mayImport && <ImportForm parentRevisionNo={view.draft?.head.revisionNo ?? null} />}
+    </OfficePage>
+  );
+}
+
+interface DraftProps {
+  readonly view: RulebookView;
+  readonly draft: NonNullable<RulebookView['draft']>;
+  readonly asked: PublishView;
+  readonly impact: Impact | null;
+  /** The reader edited it, or may not publish at all. */
+  readonly isOwn: boolean;
+}
+
+function DraftSections({ view, draft, asked, impact, isOwn }: DraftProps): ReactNode {
+  const text = officeText();
+  const { t } = text;
+  const { newest, diff, day } = view;
+  const { rulebook } = draft.book;
+  const names = namesOf([rulebook, ...(newest ? [newest.book.rulebook] : [])]);
+  return (
+    <>
+      <Faults faults={checkRulebook(rulebook, day)} placeOf={({ path }) => placeInWords(path, rulebook, names, text)} />
+      {asked.replaces.length > 0 && (
+        <section className={styles.section}>
           {asked.replaces.map(({ editionNo }) => (
             <Notice key={editionNo} tone="care" title={t('notice-replaces-edition', { no: editionNo })} />
           ))}
-          {impact && <ImpactSection impact={impact} />}
-          {view.newest && view.diff.length === 0 ? (
-            <Notice tone="ok" title={t('publish-same')}>
-              {t('publish-same-note')}
-            </Notice>
-          ) : (
-            <PublishForm
-              revisionNo={view.draft.head.revisionNo}
-              nextNo={nextNo}
-              diff={view.diff}
-              isOwn={actor.role !== 'formulator' || asked.authorIds.includes(actor.accountId)}
-              isFirst={!view.newest}
-            />
-          )}
-        </>
+        </section>
       )}
-      {actor.role === 'formulator' && <ImportForm parentRevisionNo={view.draft?.head.revisionNo ?? null} />}
-    </OfficePage>
+      {impact && <ImpactSection impact={impact} names={names} text={text} />}
+      {newest && diff.length === 0 ? (
+        <section className={styles.section}>
+          <Notice tone="ok" title={t('publish-same', { no: newest.head.editionNo })}>
+            {t('publish-same-note')}
+          </Notice>
+        </section>
+      ) : (
+        <PublishForm
+          revisionNo={draft.head.revisionNo}
+          nextNo={(newest?.head.editionNo ?? 0) + 1}
+          changes={tellChanges(diff, newest?.book ?? null, rulebook, text)}
+          isOwn={isOwn}
+          isFirst={!newest}
+        />
+      )}
+    </>
   );
 }
 
@@ -70,20 +108,12 @@ async function impactOfDraft({ newestDocument, draftDocument, day, orderedKeys }
   return outcome.kind === 'done' ? outcome.output : null;
 }
 
-function ImpactSection({ impact }: { readonly impact: Impact }): ReactNode {
-  const { t } = officeText();
-  return (
-    <section className={styles.section} aria-labelledby="impact">
-      <SectionHead id="impact" title={t('impact-title')} />
-      <p className="type-strong">
-        {t('impact-lost', { count: impact.lostCount })}. {t('impact-gained', { count: impact.gainedCount })}.
-      </p>
-      <p>{t('impact-orders', { count: impact.lostKeys.length })}</p>
-    </section>
-  );
+interface FaultsProps {
+  readonly faults: readonly SoundnessFault[];
+  readonly placeOf: (fault: SoundnessFault) => string;
 }
 
-function Faults({ faults }: { readonly faults: readonly SoundnessFault[] }): ReactNode {
+function Faults({ faults, placeOf }: FaultsProps): ReactNode {
   const { t } = officeText();
   return (['error', 'warning'] as const).map((weight) => {
     const rows = faults.filter((fault) => fault.weight === weight);
@@ -101,7 +131,7 @@ function Faults({ faults }: { readonly faults: readonly SoundnessFault[] }): Rea
           rows={rows.map((fault, index) => ({
             id: `${index}`,
             look: weight === 'error' ? 'care' : 'plain',
-            cells: [fault.path.join(' / '), fault.message],
+            cells: [placeOf(fault), fault.message],
           }))}
         />
       </section>

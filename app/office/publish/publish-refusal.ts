@@ -3,6 +3,7 @@ import { assertNever } from '#lib/base/invariant.ts';
 import type { PublishOutput } from '#lib/contracts/publish.ts';
 import { localDay } from '#lib/units/time.ts';
 import type { OfficeText } from '../office-text.ts';
+import type { ToldChange } from './tell-changes.ts';
 
 type Refusal = Extract<PublishOutput, { ok: false }>['refusal'];
 type GateClosed = Extract<Refusal, { kind: 'gate-closed' }>;
@@ -15,11 +16,11 @@ export interface Outcome {
 
 export const stopped = (title: string, more: readonly string[] = []): Outcome => ({ tone: 'stop', title, more });
 
-export function refusalText(refusal: Refusal, text: OfficeText): Outcome {
+export function refusalText(refusal: Refusal, text: OfficeText, changes: readonly ToldChange[]): Outcome {
   const { t } = text;
   switch (refusal.kind) {
     case 'gate-closed': {
-      const [first = t('refusal-not-counted'), ...rest] = refusal.open.map((point) => openText(point, text));
+      const [first = t('refusal-not-counted'), ...rest] = refusal.open.map((point) => openText(point, text, changes));
       return stopped(first, [...rest, ...refusal.notices.map((notice) => noticeText(notice, text))]);
     }
     case 'already-published':
@@ -36,12 +37,12 @@ export function refusalText(refusal: Refusal, text: OfficeText): Outcome {
   }
 }
 
-function openText(point: GateClosed['open'][number], { t }: OfficeText): string {
+function openText(point: GateClosed['open'][number], { t }: OfficeText, changes: readonly ToldChange[]): string {
   switch (point.kind) {
     case 'unsound':
       return t('open-unsound', { count: point.faultsCount });
     case 'not-looked-at':
-      return t('open-not-looked-at', { count: point.keys.length });
+      return t('open-not-looked-at', { count: unseenCount(changes, point.keys) });
     case 'no-reason':
       return t('open-no-reason', { count: point.leastWordsCount });
     case 'nothing-changed':
@@ -52,6 +53,12 @@ function openText(point: GateClosed['open'][number], { t }: OfficeText): string 
     default:
       return assertNever(point);
   }
+}
+
+/** Several places of one row are one entry of the list; a place that the list does not show counts for itself. */
+function unseenCount(changes: readonly ToldChange[], keys: readonly string[]): number {
+  const shown = changes.filter((change) => change.lookKeys.some((key) => keys.includes(key)));
+  return shown.length + keys.filter((key) => !shown.some((change) => change.lookKeys.includes(key))).length;
 }
 
 function noticeText(notice: GateClosed['notices'][number], { t, day }: OfficeText): string {

@@ -9,19 +9,27 @@ import styles from '../office.module.css';
 import { officeText } from '../office-text.ts';
 import type { Outcome } from './publish-refusal.ts';
 import { refusalText, stopped } from './publish-refusal.ts';
+import type { ToldChange } from './tell-changes.ts';
 
 /** The signature: why, and the password once more. While one request is on its way no second one starts. */
-export function SignForm(props: { readonly revisionNo: number; readonly nextNo: number; readonly lookedAt: readonly string[] }): ReactNode {
-  const { revisionNo, nextNo, lookedAt } = props;
+export function SignForm(props: {
+  readonly revisionNo: number;
+  readonly nextNo: number;
+  readonly changes: readonly ToldChange[];
+  /** Ids of the changes that are ticked. */
+  readonly looked: readonly string[];
+}): ReactNode {
+  const { revisionNo, nextNo, changes, looked } = props;
   const text = officeText();
   const { t } = text;
   const [outcome, setOutcome] = useState<Outcome | null>(null);
   const [isPending, setPending] = useState(false);
+  const [forgotPassword, setForgotPassword] = useState(false);
 
   const send = async (form: FormData): Promise<Outcome> => {
     const reply = await publish({
       revisionNo,
-      lookedAt: [...lookedAt],
+      lookedAt: changes.filter((change) => looked.includes(change.id)).flatMap((change) => change.lookKeys),
       reason: String(form.get('reason')),
       effectiveAtMs: null,
       password: String(form.get('password')),
@@ -34,15 +42,18 @@ export function SignForm(props: { readonly revisionNo: number; readonly nextNo: 
         fields.map((field) => field.message),
       );
     }
-    if (!reply.body.ok) return refusalText(reply.body.refusal, text);
+    if (!reply.body.ok) return refusalText(reply.body.refusal, text, changes);
     return { tone: 'ok', title: t('publish-done', { no: reply.body.editionNo }), more: [] };
   };
 
   const submit = async (event: FormEvent<HTMLFormElement>): Promise<void> => {
     event.preventDefault();
     if (isPending) return;
+    const form = new FormData(event.currentTarget);
+    setForgotPassword(form.get('password') === '');
+    if (form.get('password') === '') return;
     setPending(true);
-    const done = await send(new FormData(event.currentTarget));
+    const done = await send(form);
     setOutcome(done);
     // Once it is published the button stays shut until the page has changed.
     if (done.tone === 'ok') window.location.assign('/office/editions');
@@ -73,6 +84,7 @@ export function SignForm(props: { readonly revisionNo: number; readonly nextNo: 
         label={t('publish-password')}
         autoComplete="current-password"
         width="short"
+        {...(forgotPassword && { error: t('publish-password-missing') })}
       />
       <div className={styles.actions}>
         <Button kind="primary" type="submit" notReady={isPending}>
