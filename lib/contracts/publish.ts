@@ -19,6 +19,20 @@ const openPointSchema = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('no-reason'), leastWordsCount: z.int() }),
   z.strictObject({ kind: z.literal('no-market') }),
   z.strictObject({ kind: z.literal('nothing-permitted') }),
+  z.strictObject({
+    kind: z.literal('restricted-without-row'),
+    rows: z
+      .array(
+        z.strictObject({
+          marketId: marketIdSchema,
+          substanceId: z.string(),
+          name: z.string(),
+          referenceId: z.string(),
+          source: z.string(),
+        }),
+      )
+      .readonly(),
+  }),
 ]);
 
 const noticeSchema = z.discriminatedUnion('kind', [

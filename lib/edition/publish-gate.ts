@@ -1,5 +1,7 @@
 // What stands between a draft and an edition. Everything open is listed at once, each with the place to mend it.
 import { compareText } from '../base/compare.ts';
+import type { MissingRow } from '../law/missing-rows.ts';
+import { missingRows } from '../law/missing-rows.ts';
 import type { MarketId } from '../rulebook/language.ts';
 import type { Market } from '../rulebook/limit.ts';
 import type { Rulebook } from '../rulebook/rulebook.ts';
@@ -19,7 +21,8 @@ export type OpenPoint =
   | { readonly kind: 'own-work' }
   | { readonly kind: 'no-reason'; readonly leastWordsCount: number }
   | { readonly kind: 'no-market' }
-  | { readonly kind: 'nothing-permitted' };
+  | { readonly kind: 'nothing-permitted' }
+  | { readonly kind: 'restricted-without-row'; readonly rows: readonly MissingRow[] };
 
 export type Notice =
   | { readonly kind: 'market-left-out'; readonly marketId: MarketId; readonly missing: readonly string[] }
@@ -72,6 +75,7 @@ function openPoints(asked: GateQuestion, markets: readonly Market[]): readonly O
   const widening = asked.diff.filter((line) => line.effect === 'widens').map((line) => line.key);
   const unseen = widening.filter((key) => !asked.lookedAt.includes(key));
   const words = asked.reason.split(/\s+/).filter((word) => word !== '').length;
+  const forgotten = missingRows({ ...asked.draft, markets }, asked.day);
   const when = (holds: boolean, point: OpenPoint): readonly OpenPoint[] => (holds ? [point] : []);
   return [
     ...when(asked.faultsCount > 0, { kind: 'unsound', faultsCount: asked.faultsCount }),
@@ -81,6 +85,7 @@ function openPoints(asked: GateQuestion, markets: readonly Market[]): readonly O
     ...when(widening.length > 0 && words < LEAST_WORDS_COUNT, { kind: 'no-reason', leastWordsCount: LEAST_WORDS_COUNT }),
     ...when(markets.length === 0, { kind: 'no-market' }),
     ...when(asked.variantsCount === 0, { kind: 'nothing-permitted' }),
+    ...when(forgotten.length > 0, { kind: 'restricted-without-row', rows: forgotten }),
   ];
 }
 

@@ -230,6 +230,7 @@ describe('the publish gate', () => {
     ['own-work', { approverId: 'author' }],
     ['no-reason', { reason: 'Because I say so' }],
     ['nothing-permitted', { variantsCount: 0 }],
+    ['restricted-without-row', { draft: { ...draft, limits: draft.limits.filter((row) => row.kind !== 'substance') } }],
   ])('holds back: %s', (kind, change) => expect(open(change)).toEqual([kind]));
   it('holds back a draft without a change', () => expect(open({ diff: [], lookedAt: [] })).toEqual(['nothing-changed']));
   it('names every open point at once', () =>

@@ -45,6 +45,8 @@ function openText(point: GateClosed['open'][number], { t }: OfficeText, changes:
       return t('open-not-looked-at', { count: unseenCount(changes, point.keys) });
     case 'no-reason':
       return t('open-no-reason', { count: point.leastWordsCount });
+    case 'restricted-without-row':
+      return point.rows.map(({ name, marketId, source }) => t('open-restricted-without-row', { name, market: marketId, source })).join(' ');
     case 'nothing-changed':
     case 'own-work':
     case 'no-market':
