@@ -90,9 +90,12 @@ const cautionRows = (book: Book, text: OfficeText, mayChange: boolean): readonly
 function mustTickWords({ rulebook }: Book, caution: Caution, { t }: OfficeText): string {
   if (caution.audience === 'staff') return t('must-staff');
   if (caution.mustTick) return t('must-always');
-  const answers = rulebook.questions
-    .flatMap((question) => question.options)
-    .filter(({ effects }) => effects.some((effect) => effect.kind === 'caution' && effect.cautionId === caution.id && effect.mustTick))
-    .map((option) => `“${rulebook.texts.en?.[option.textId] ?? plainName(option.id)}”`);
-  return answers.length > 0 ? t('must-after', { answers: answers.join(', ') }) : t('must-never');
+  const wordsOf = (one: { readonly id: string; readonly textId: string }): string => rulebook.texts.en?.[one.textId] ?? plainName(one.id);
+  const asked = rulebook.questions.flatMap((question) => {
+    const answers = question.options
+      .filter(({ effects }) => effects.some((effect) => effect.kind === 'caution' && effect.cautionId === caution.id && effect.mustTick))
+      .map(wordsOf);
+    return answers.length > 0 ? [t('must-after', { question: wordsOf(question), answers: answers.join(', ') })] : [];
+  });
+  return asked.length > 0 ? asked.join(' ') : t('must-never');
 }
