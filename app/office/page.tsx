@@ -92,13 +92,16 @@ function layers(view: RulebookView, editions: readonly SignedEdition[], text: Of
         },
       ]
     : [];
-  const published = editions.map(({ head }): EditionLayer => {
+  const published = editions.map(({ head, replacedByNo }): EditionLayer => {
     const isInForce = head.hash === view.inForce?.head.hash;
     const since = day(localDayIn(view.shop.zone, head.effectiveAtMs));
     return {
       id: head.hash,
       number: String(head.editionNo),
-      title: t(isInForce ? 'edition-since' : 'edition-from', { day: since }),
+      title:
+        replacedByNo === null
+          ? t(isInForce ? 'edition-since' : 'edition-from', { day: since })
+          : t('edition-replaced', { no: replacedByNo }),
       note: t('edition-variants', { count: text.number(Number(head.variantsCount)) }),
       state: isInForce ? 'in-force' : 'past',
     };

@@ -184,6 +184,23 @@ test('a caution cannot be left without words', async ({ page }) => {
   await expect(page.getByRole('row').filter({ hasText: 'Try first' })).toContainText(/Only after “.+\?”: Often, Sometimes, /);
 });
 
+test('people are added by the manager; a formulator sees who there is and why there is no form', async ({ page }) => {
+  await signIn(page, 'formulator', 'white-clay-one');
+  await page.goto('/office/people');
+  await expect(page.getByRole('row', { name: /^Second formulator/ })).toBeVisible();
+  await expect(page.getByText('The manager adds people')).toBeVisible();
+  await expect(page.getByRole('button', { name: 'Add this person' })).toHaveCount(0);
+  await page.context().clearCookies();
+  await signIn(page, 'manager', 'red-clay-one');
+  await page.goto('/office/people');
+  await page.getByLabel('Full name').fill('Third formulator');
+  await page.getByLabel('Name to sign in with').fill('formulator3');
+  await page.getByLabel('Role').selectOption('formulator');
+  await page.getByLabel('First password').fill('white-clay-three');
+  await page.getByRole('button', { name: 'Add this person' }).click();
+  await expect(page.getByText('Added. They can sign in now.')).toBeVisible();
+});
+
 test('a rulebook that is no JSON, or unsound, is told apart from one that becomes the draft', async ({ page }) => {
   await signIn(page, 'formulator', 'white-clay-one');
   await page.goto('/office/editions');

@@ -209,6 +209,11 @@ describe('an edition that waits for its hour', () => {
     ]);
     took(publishEdition(flow, order(flow)));
     expect([inForceAt(shop, 6), inForceAt(shop, 61)]).toEqual([3, 3]);
+    expect(signedEditions(flow).map(({ head, replacedByNo }) => [head.editionNo, replacedByNo])).toEqual([
+      [3, null],
+      [2, 3],
+      [1, null],
+    ]);
     expect(readRulebook(shop.as('manager', 61)).inForce?.book.actives.get('niacinamide')?.levels[1]?.permitted).toBe(false);
   });
   it('comes first where the younger one waits longer', () => {

@@ -35,12 +35,14 @@ export default async function EditionsPage(): Promise<ReactNode> {
             { id: 'hash', head: t('col-hash') },
             { id: 'download', head: t('col-download') },
           ]}
-          rows={signedEditions(flow).map(({ head, signatures }) => ({
+          rows={signedEditions(flow).map(({ head, signatures, replacedByNo }) => ({
             id: head.hash,
             look: head.hash === view.inForce?.head.hash ? 'current' : 'plain',
             cells: [
               head.editionNo,
-              `${day(localDayIn(view.shop.zone, head.effectiveAtMs))}, ${time(head.effectiveAtMs, view.shop.zone)}`,
+              replacedByNo === null
+                ? `${day(localDayIn(view.shop.zone, head.effectiveAtMs))}, ${time(head.effectiveAtMs, view.shop.zone)}`
+                : t('edition-replaced', { no: replacedByNo }),
               number(Number(head.variantsCount)),
               nameOf(head.authorAccountId),
               nameOf(head.approverAccountId),
