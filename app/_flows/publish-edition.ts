@@ -11,7 +11,7 @@ import { editionText } from '#lib/edition/canonical.ts';
 import type { DiffLine } from '#lib/edition/diff.ts';
 import { diffRulebooks } from '#lib/edition/diff.ts';
 import type { Gate } from '#lib/edition/publish-gate.ts';
-import { publishedDocument, publishGate } from '#lib/edition/publish-gate.ts';
+import { publishGate, servedDraft } from '#lib/edition/publish-gate.ts';
 import { checkRulebook } from '#lib/rulebook/check-rulebook.ts';
 import type { Rulebook } from '#lib/rulebook/rulebook.ts';
 import type { InstantMs, LocalDay } from '#lib/units/time.ts';
@@ -64,9 +64,9 @@ export function publishEdition(flow: Flow, order: PublishOrder): Result<EditionH
     const [authorAccountId] = authorIds;
     if (gate.open.length > 0 || authorAccountId === undefined) return refuse({ kind: 'gate-closed', gate });
     const effectiveAtMs = order.effectiveAtMs ?? flow.now;
-    const replaced = replacedBy(tx, flow.now, effectiveAtMs).map((edition) => edition.editionNo);
+    const replaced = replacedBy(tx, effectiveAtMs).map((edition) => edition.editionNo);
     const head = insertEdition(tx, {
-      documentOf: (editionNo) => editionText(publishedDocument(draft.book.rulebook, gate), editionNo),
+      documentOf: (editionNo) => editionText(servedDraft(draft.book.rulebook), editionNo),
       variantsCount: BigInt(order.counted.variantsCount),
       publishedAtMs: flow.now,
       effectiveAtMs,
@@ -101,9 +101,9 @@ function sign(tx: Writing, flow: Flow, { head, order, replaced }: Signed): void 
   });
 }
 
-/** Editions that wait for their hour now and will never come into force once a new one does at the given time. */
-export const replacedBy = (tx: Reading, now: InstantMs, effectiveAtMs: InstantMs): readonly EditionHead[] =>
-  listEditions(tx).filter((edition) => edition.effectiveAtMs > now && edition.effectiveAtMs >= effectiveAtMs);
+/** Editions that wait for their hour and will never come into force once a new one does at the given time. */
+export const replacedBy = (tx: Reading, effectiveAtMs: InstantMs): readonly EditionHead[] =>
+  listEditions(tx).filter((edition) => edition.effectiveAtMs >= effectiveAtMs);
 
 interface GateAsked {
   readonly draft: Rulebook;
@@ -123,7 +123,7 @@ interface GateAnswer {
 /** The gate as it stands now. The draft is compared with the newest edition, in force or not: what waits was looked at by its own signer. */
 export function askGate(tx: Reading, flow: Flow, { draft, variantsCount, lookedAt, reason, effectiveAtMs }: GateAsked): GateAnswer {
   const newest = newestEdition(tx, flow);
-  const diff = newest ? diffRulebooks(newest.book.rulebook, draft) : [];
+  const diff = newest ? diffRulebooks(newest.book.rulebook, servedDraft(draft)) : [];
   const authorIds = authorsSince(tx, newest?.head.fromRevisionNo ?? 0);
   const day = localDayIn(readShop(tx).zone, flow.now);
   const gate = publishGate({
@@ -136,7 +136,7 @@ export function askGate(tx: Reading, flow: Flow, { draft, variantsCount, lookedA
     lookedAt,
     reason,
     day,
-    replacesEditionNos: replacedBy(tx, flow.now, effectiveAtMs ?? flow.now).map((edition) => edition.editionNo),
+    replacesEditionNos: replacedBy(tx, effectiveAtMs ?? flow.now).map((edition) => edition.editionNo),
   });
   return { gate, diff, authorIds };
 }

@@ -33,7 +33,7 @@ export function readPublish(flow: Flow): PublishView | null {
     return {
       draftDocument: draft.document,
       newestDocument: (newest && findEditionDocument(tx, newest.hash)) ?? null,
-      replaces: replacedBy(tx, flow.now, flow.now),
+      replaces: replacedBy(tx, flow.now),
       day,
       authorIds: authorsSince(tx, newest?.fromRevisionNo ?? 0),
       orderedKeys: listOrderedVariantKeys(tx, addDays(day, -ORDERED_DAYS)),

@@ -3,6 +3,7 @@ import { listAccounts } from '#db/people.ts';
 import { readShop } from '#db/shop.ts';
 import type { DiffLine } from '#lib/edition/diff.ts';
 import { diffRulebooks } from '#lib/edition/diff.ts';
+import { servedDraft } from '#lib/edition/publish-gate.ts';
 import type { LocalDay } from '#lib/units/time.ts';
 import { localDayIn } from '#lib/units/time.ts';
 import type { OpenDraft } from './change-draft.ts';
@@ -18,7 +19,7 @@ export interface RulebookView {
   readonly inForce: OpenEdition | null;
   /** The edition that the draft follows: in force, or waiting for its hour. */
   readonly newest: OpenEdition | null;
-  /** From the newest edition to the draft, worst first. */
+  /** From the newest edition to what the draft would publish, worst first. */
   readonly diff: readonly DiffLine[];
   /** Names of accounts by id, for "who". */
   readonly people: ReadonlyMap<string, string>;
@@ -35,7 +36,7 @@ export function readRulebook(flow: Flow): RulebookView {
       draft,
       inForce: editionInForce(tx, flow),
       newest,
-      diff: draft && newest ? diffRulebooks(newest.book.rulebook, draft.book.rulebook) : [],
+      diff: draft && newest ? diffRulebooks(newest.book.rulebook, servedDraft(draft.book.rulebook)) : [],
       people: new Map(listAccounts(tx).map((account) => [account.id, account.name])),
     };
   });

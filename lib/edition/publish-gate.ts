@@ -51,31 +51,28 @@ export interface Gate {
   /** Empty: may be published. */
   readonly open: readonly OpenPoint[];
   readonly notices: readonly Notice[];
-  /** Markets that meet every duty; the others are left out of the edition. */
-  readonly markets: readonly Market[];
 }
 
 export function publishGate(asked: GateQuestion): Gate {
-  const left = asked.draft.markets.map((market) => ({ market, missing: missingDuties(market) }));
-  const markets = left.filter(({ missing }) => missing.length === 0).map(({ market }) => market);
   return {
-    open: openPoints(asked, markets),
+    open: openPoints(asked),
     notices: [
-      ...left
-        .filter(({ missing }) => missing.length > 0)
-        .map(({ market, missing }): Notice => ({ kind: 'market-left-out', marketId: market.id, missing })),
+      ...asked.draft.markets.flatMap((market): readonly Notice[] => {
+        const missing = missingDuties(market);
+        return missing.length > 0 ? [{ kind: 'market-left-out', marketId: market.id, missing }] : [];
+      }),
       ...limitsAhead(asked.draft, asked.day),
       ...asked.replacesEditionNos.map((editionNo): Notice => ({ kind: 'replaces-edition', editionNo })),
     ],
-    markets,
   };
 }
 
-function openPoints(asked: GateQuestion, markets: readonly Market[]): readonly OpenPoint[] {
+function openPoints(asked: GateQuestion): readonly OpenPoint[] {
   const widening = asked.diff.filter((line) => line.effect === 'widens').map((line) => line.key);
   const unseen = widening.filter((key) => !asked.lookedAt.includes(key));
   const words = asked.reason.split(/\s+/).filter((word) => word !== '').length;
-  const forgotten = missingRows({ ...asked.draft, markets }, asked.day);
+  const served = servedDraft(asked.draft);
+  const forgotten = missingRows(served, asked.day);
   const when = (holds: boolean, point: OpenPoint): readonly OpenPoint[] => (holds ? [point] : []);
   return [
     ...when(asked.faultsCount > 0, { kind: 'unsound', faultsCount: asked.faultsCount }),
@@ -83,7 +80,7 @@ function openPoints(asked: GateQuestion, markets: readonly Market[]): readonly O
     ...when(unseen.length > 0, { kind: 'not-looked-at', keys: unseen }),
     ...when(asked.authorIds.includes(asked.approverId), { kind: 'own-work' }),
     ...when(widening.length > 0 && words < LEAST_WORDS_COUNT, { kind: 'no-reason', leastWordsCount: LEAST_WORDS_COUNT }),
-    ...when(markets.length === 0, { kind: 'no-market' }),
+    ...when(served.markets.length === 0, { kind: 'no-market' }),
     ...when(asked.variantsCount === 0, { kind: 'nothing-permitted' }),
     ...when(forgotten.length > 0, { kind: 'restricted-without-row', rows: forgotten }),
   ];
@@ -111,5 +108,8 @@ const limitsAhead = (draft: Rulebook, day: LocalDay): readonly Notice[] =>
       : [],
   );
 
-/** The document that is frozen: the draft, with only the markets that may be served. */
-export const publishedDocument = (draft: Rulebook, gate: Gate): Rulebook => ({ ...draft, markets: gate.markets });
+/** The document that is frozen, and that the edition before it is compared with: the draft with only the markets that meet every duty. */
+export const servedDraft = (draft: Rulebook): Rulebook => ({
+  ...draft,
+  markets: draft.markets.filter((market) => missingDuties(market).length === 0),
+});

@@ -15,6 +15,7 @@ import { sha256 } from '#app/_server/services.ts';
 import { parseRulebook } from '#lib/contracts/rulebook.ts';
 import { moneyMinor } from '#lib/units/money.ts';
 import { sharePpm } from '#lib/units/share.ts';
+import { aDemoRulebook } from '#test/support/a-demo-book.ts';
 import type { AShop } from '#test/support/a-shop.ts';
 import { aShop, took } from '#test/support/a-shop.ts';
 
@@ -164,6 +165,18 @@ describe('publishing', () => {
     expect(took(parseRulebook(JSON.parse(exported(shop, 3).document)))).toEqual(took(parseRulebook(JSON.parse(first.document))));
     expect(head.hash).not.toBe(first.hash);
     expect(sha256(exported(shop, 3).document)).toBe(head.hash);
+  });
+  it('does not ask again and again about a market that is left out', () => {
+    const shop = aShop();
+    const rulebook = aDemoRulebook();
+    const markets = rulebook.markets.map(({ makerMandate, ...market }) =>
+      market.id === 'US' || !makerMandate ? market : { ...market, makerMandate },
+    );
+    took(importDraft(shop.as('formulator', 1), { parentRevisionNo: 1, rulebook: { ...rulebook, markets } }));
+    const flow = shop.as('second-formulator', 2);
+    expect(readRulebook(flow).diff.map(({ effect, key }) => `${effect} ${key}`)).toEqual(['widens markets/US']);
+    took(publishEdition(flow, order(flow)));
+    expect(readRulebook(flow)).toMatchObject({ diff: [], inForce: { head: { editionNo: 2 } } });
   });
   it('answers the same request twice with one edition', () => {
     const shop = aShop();

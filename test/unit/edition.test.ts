@@ -9,7 +9,7 @@ import { applyChange } from '#lib/edition/change.ts';
 import { diffRulebooks } from '#lib/edition/diff.ts';
 import { EFFECTS } from '#lib/edition/effect.ts';
 import type { GateQuestion } from '#lib/edition/publish-gate.ts';
-import { publishedDocument, publishGate } from '#lib/edition/publish-gate.ts';
+import { publishGate, servedDraft } from '#lib/edition/publish-gate.ts';
 import type { Caution } from '#lib/rulebook/questionnaire.ts';
 import type { Rulebook } from '#lib/rulebook/rulebook.ts';
 import { moneyMinor } from '#lib/units/money.ts';
@@ -246,7 +246,7 @@ describe('the publish gate', () => {
     const withoutReport = { ...draft, markets: [eu, { ...us, safetyReport: undefined }] } as Rulebook;
     const gate = publishGate({ ...asked, draft: withoutReport });
     expect(gate.notices).toEqual([{ kind: 'market-left-out', marketId: 'US', missing: ['safetyReport'] }]);
-    expect(publishedDocument(withoutReport, gate).markets.map((market) => market.id)).toEqual(['EU']);
+    expect(servedDraft(withoutReport).markets.map((market) => market.id)).toEqual(['EU']);
     expect(open({ draft: { ...draft, markets: [] } })).toEqual(['no-market']);
   });
   it('names the editions that never come into force once this one does', () =>

@@ -8,6 +8,7 @@ import { staffPage } from '#app/_server/page-actor.ts';
 import { services } from '#app/_server/services.ts';
 import { DataTable } from '#app/_ui/controls/data-table.tsx';
 import { Notice } from '#app/_ui/controls/notice.tsx';
+import { servedDraft } from '#lib/edition/publish-gate.ts';
 import { checkRulebook } from '#lib/rulebook/check-rulebook.ts';
 import type { SoundnessFault } from '#lib/rulebook/soundness-fault.ts';
 import type { Impact } from '#lib/variants/impact.ts';
@@ -88,7 +89,7 @@ function DraftSections({ view, draft, asked, impact, isOwn }: DraftProps): React
         <PublishForm
           revisionNo={draft.head.revisionNo}
           nextNo={(newest?.head.editionNo ?? 0) + 1}
-          changes={tellChanges(diff, newest?.book ?? null, rulebook, text)}
+          changes={tellChanges(diff, newest?.book ?? null, servedDraft(rulebook), text)}
           isOwn={isOwn}
           isFirst={!newest}
         />
