@@ -7,7 +7,7 @@ import { findNewestEdition, insertEdition, insertEditionSignature, listEditions 
 import { readShop } from '#db/shop.ts';
 import type { Result } from '#lib/base/result.ts';
 import { accept, refuse } from '#lib/base/result.ts';
-import { editionText } from '#lib/edition/canonical.ts';
+import { draftText, editionText } from '#lib/edition/canonical.ts';
 import type { DiffLine } from '#lib/edition/diff.ts';
 import { diffRulebooks } from '#lib/edition/diff.ts';
 import type { Gate } from '#lib/edition/publish-gate.ts';
@@ -41,11 +41,13 @@ export type PublishRefusal =
   | { readonly kind: 'effective-in-the-past' }
   | { readonly kind: 'gate-closed'; readonly gate: Gate };
 
-/** The draft's text, for whoever counts it off this thread. Null before anything was imported. */
+/** What the draft would publish, for whoever counts it off this thread, and the hash of the draft. Null before anything was imported. */
 export function draftToCount(flow: Flow): { readonly document: string; readonly sha256: string; readonly day: LocalDay } | null {
   return flow.db.read((tx) => {
-    const draft = findLatestDraft(tx);
-    return draft ? { document: draft.document, sha256: draft.sha256, day: localDayIn(readShop(tx).zone, flow.now) } : null;
+    const draft = latestDraft(tx, flow);
+    if (!draft) return null;
+    const document = draftText(servedDraft(draft.book.rulebook));
+    return { document, sha256: draft.head.sha256, day: localDayIn(readShop(tx).zone, flow.now) };
   });
 }
 

@@ -1,11 +1,13 @@
 // What the publish page needs beside the draft itself: both texts for the count, who edited, and what was ordered lately.
-import { findLatestDraft } from '#db/drafts.ts';
 import type { EditionHead } from '#db/editions.ts';
 import { findEditionDocument, findNewestEdition } from '#db/editions.ts';
 import { listOrderedVariantKeys } from '#db/orders.ts';
 import { readShop } from '#db/shop.ts';
+import { draftText } from '#lib/edition/canonical.ts';
+import { servedDraft } from '#lib/edition/publish-gate.ts';
 import type { LocalDay } from '#lib/units/time.ts';
 import { addDays, localDayIn } from '#lib/units/time.ts';
+import { latestDraft } from './change-draft.ts';
 import type { Flow } from './flow.ts';
 import { authorsSince, replacedBy } from './publish-edition.ts';
 
@@ -13,6 +15,7 @@ import { authorsSince, replacedBy } from './publish-edition.ts';
 const ORDERED_DAYS = 90;
 
 export interface PublishView {
+  /** As it would be published. */
   readonly draftDocument: string;
   /** Of the edition that the draft follows. */
   readonly newestDocument: string | null;
@@ -26,12 +29,12 @@ export interface PublishView {
 /** Null before anything was imported. */
 export function readPublish(flow: Flow): PublishView | null {
   return flow.db.read((tx) => {
-    const draft = findLatestDraft(tx);
+    const draft = latestDraft(tx, flow);
     if (!draft) return null;
     const newest = findNewestEdition(tx);
     const day = localDayIn(readShop(tx).zone, flow.now);
     return {
-      draftDocument: draft.document,
+      draftDocument: draftText(servedDraft(draft.book.rulebook)),
       newestDocument: (newest && findEditionDocument(tx, newest.hash)) ?? null,
       replaces: replacedBy(tx, flow.now),
       day,

@@ -175,6 +175,8 @@ describe('publishing', () => {
     took(importDraft(shop.as('formulator', 1), { parentRevisionNo: 1, rulebook: { ...rulebook, markets } }));
     const flow = shop.as('second-formulator', 2);
     expect(readRulebook(flow).diff.map(({ effect, key }) => `${effect} ${key}`)).toEqual(['widens markets/US']);
+    expect(JSON.parse(draftToCount(flow)?.document ?? '').markets).toHaveLength(1);
+    expect(JSON.parse(readPublish(flow)?.draftDocument ?? '').markets).toHaveLength(1);
     took(publishEdition(flow, order(flow)));
     expect(readRulebook(flow)).toMatchObject({ diff: [], inForce: { head: { editionNo: 2 } } });
   });
