@@ -1,6 +1,7 @@
 // The impossible cannot be stored: each rule of the schema is proved by trying to break it. People, editions, the ledger.
 import { describe } from 'vitest';
 import type { Writing } from '#db/connection.ts';
+import { findNewestEdition } from '#db/editions.ts';
 import { insertAccount, insertSecretHash } from '#db/people.ts';
 import { inserting } from '#db/query.ts';
 import { draftRevision, edition } from '#db/schema-editions.ts';
@@ -9,7 +10,7 @@ import { insertSession } from '#db/sessions.ts';
 import { foundShop, readShop } from '#db/shop.ts';
 import { isoWeek } from '#lib/units/time.ts';
 import { refuses } from '#test/support/refuses.ts';
-import { DAY, FORMULATOR, idOf, later, MIXER, numberedIds, publish, SECOND_FORMULATOR, T0 } from '#test/support/shop-facts.ts';
+import { DAY, FORMULATOR, idOf, later, MIXER, numberedIds, SECOND_FORMULATOR, T0 } from '#test/support/shop-facts.ts';
 
 const session = (tx: Writing, change: object): void =>
   insertSession(tx, {
@@ -81,7 +82,7 @@ describe('drafts and editions', () => {
     ['an edition that skips a number', /contiguous/, (tx) => frozen(tx, { editionNo: 3 })],
     ['an edition that took effect before it was published', /edition_not_backdated/, (tx) => frozen(tx, { publishedAtMs: later(1) })],
     ['an edition from a draft that is not there', /FOREIGN KEY/, (tx) => frozen(tx, { fromRevisionNo: 9 })],
-    ['the same edition twice', /already/, (tx) => publish(tx, 'first')],
+    ['the same bytes twice', /UNIQUE/, (tx) => frozen(tx, { hash: findNewestEdition(tx)?.hash })],
   ]);
 });
 
