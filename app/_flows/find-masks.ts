@@ -29,11 +29,12 @@ export function findMasks(flow: Flow, asked: VisitAsked): Result<MasksAnswer, Vi
     const permitted = flow.editions.permitted(edition.head.hash, edition.book, context.day);
     const absentStockIds = absentStocks(edition.book, stand);
     const { masks, noActiveFits } = threeMasks(edition.book, permitted, { person, jarSizeId: jarSize.id, context, absentStockIds });
-    if (masks.length === 0) return accept({ kind: 'outcome', outcome: 'none', others: [] });
+    const [first] = masks;
+    if (!first) return accept({ kind: 'outcome', outcome: 'none', others: [] });
     return accept({
       kind: 'masks',
       noActiveFits,
-      masks: masks.map((mask) => ({ variant: mask.variant, shown: maskView(visit.value, mask) })),
+      masks: masks.map((mask) => ({ variant: mask.variant, shown: maskView(visit.value, mask, first.variant) })),
     });
   });
 }

@@ -10,33 +10,42 @@ import type { Variant } from '#lib/rulebook/variant.ts';
 import type { MoneyMinor } from '#lib/units/money.ts';
 import type { DrawnLayer } from '#lib/variants/drawn-layers.ts';
 import { drawnLayers } from '#lib/variants/drawn-layers.ts';
-import { claimsShown, concernsServed } from '#lib/variants/mask-words.ts';
+import { claimsShown, concernsServed, concernsServedLess } from '#lib/variants/mask-words.ts';
 import type { Mask, MaskRole } from '#lib/variants/three-masks.ts';
 import type { OwedCaution } from './owed-cautions.ts';
 import { owedCautions } from './owed-cautions.ts';
 import type { OpenVisit } from './visit-question.ts';
 
+/** What the search found it for, or that the customer took it from the others. */
+export type ShownRole = MaskRole | 'own-choice';
+
 /** Everything of a mask but its token, which the edge adds. */
 export interface ShownMask {
-  readonly role: MaskRole;
+  readonly role: ShownRole;
   readonly shadeName: string;
   readonly activeNames: readonly string[];
   readonly priceMinor: MoneyMinor;
   readonly colour: { readonly name: string; readonly wetHex: string; readonly dryHex: string; readonly isPaler: boolean };
   readonly layers: readonly DrawnLayer[];
   readonly chosenFor: readonly string[];
-  readonly good: { readonly text: string; readonly basis: Claims['goodBasis'] };
-  readonly lessGood: string;
+  readonly good: readonly { readonly text: string; readonly basis: Claims['goodBasis'] }[];
+  readonly lessGood: readonly string[];
+  /** Wishes for which it does less than the first mask. */
+  readonly lessFor: readonly string[];
   readonly cautions: readonly OwedCaution[];
 }
 
-export function maskView({ edition, person, stand, lang }: OpenVisit, mask: Mask): ShownMask {
+export type MaskSeen = Omit<Mask, 'role'> & { readonly role: ShownRole };
+
+/** As it stands beside the first mask of the visit. */
+export function maskView({ edition, person, stand, lang }: OpenVisit, mask: MaskSeen, first: Variant): ShownMask {
   const { book } = edition;
   const { variant, plan, verdict } = mask;
   const { colour } = need(book.shades, variant.shadeId);
   const claims = claimsShown(book, variant, person.wishes);
   const concerns = new Map(book.rulebook.concerns.map((concern) => [concern.id, concern]));
   const textOf = (textId: string): string => textIn(book, lang, textId);
+  const concernTexts = (ids: readonly string[]): readonly string[] => ids.map((id) => textOf(need(concerns, id).textId));
   const [wet, dry] = [screenColour(colour.wet), screenColour(colour.dry)];
   return {
     role: mask.role,
@@ -44,9 +53,10 @@ export function maskView({ edition, person, stand, lang }: OpenVisit, mask: Mask
     priceMinor: mask.priceMinor,
     colour: { name: textOf(colour.nameTextId), wetHex: wet.hex, dryHex: dry.hex, isPaler: wet.reduced || dry.reduced },
     layers: drawnLayers(book, lang, variant),
-    chosenFor: concernsServed(book, variant, person.wishes).map((id) => textOf(need(concerns, id).textId)),
-    good: { text: textOf(claims.goodTextId), basis: claims.goodBasis },
-    lessGood: textOf(claims.lessGoodTextId),
+    chosenFor: concernTexts(concernsServed(book, variant, person.wishes)),
+    good: claims.map(({ goodTextId, goodBasis }) => ({ text: textOf(goodTextId), basis: goodBasis })),
+    lessGood: claims.map(({ lessGoodTextId }) => textOf(lessGoodTextId)),
+    lessFor: concernTexts(concernsServedLess(book, { variant, than: first }, person.wishes)),
     cautions: owedCautions(book, { plan, day: stand.day, person, lang, ofVerdict: verdict.cautions }).cautions,
   };
 }

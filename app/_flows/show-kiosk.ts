@@ -34,9 +34,11 @@ export interface OpenKiosk {
   readonly counterCode: string;
 }
 
-export type KioskClosed = { readonly kind: 'no-shop' | 'no-edition' | 'no-counter' };
+export type KioskClosed =
+  | { readonly kind: 'no-shop' | 'no-edition' | 'no-counter' }
+  | { readonly kind: 'unknown-counter'; readonly counterCode: string };
 
-/** What to show at a counter, or why this shop has nothing to show yet. An unknown counter stands for the first one. */
+/** What to show at a counter, or why this shop has nothing to show yet. A page that names no counter stands at the first one. */
 export function showKiosk(flow: Flow, asked: { readonly counterCode: string | null }): Result<OpenKiosk, KioskClosed> {
   return flow.db.read((tx): Result<OpenKiosk, KioskClosed> => {
     if (!findShop(tx)) return refuse({ kind: 'no-shop' });
@@ -44,16 +46,19 @@ export function showKiosk(flow: Flow, asked: { readonly counterCode: string | nu
     const lang = edition?.book.rulebook.languages[0];
     if (!edition || !lang) return refuse({ kind: 'no-edition' });
     const counter = counterOf(tx, flow, asked.counterCode);
-    return counter ? accept({ shown: kioskShown(tx, edition, lang), counterCode: counter.code }) : refuse({ kind: 'no-counter' });
+    return counter.ok ? accept({ shown: kioskShown(tx, edition, lang), counterCode: counter.value.code }) : counter;
   });
 }
 
 /** A kiosk that is signed in stands at its own counter; any other page says where it stands. */
-function counterOf(tx: Reading, flow: Flow, code: string | null): Station | null {
+function counterOf(tx: Reading, flow: Flow, code: string | null): Result<Station, KioskClosed> {
   const counters = listStations(tx).filter((station) => station.kind === 'kiosk');
   const { actor } = flow;
   const own = actor.kind === 'kiosk' ? counters.find((station) => station.id === actor.stationId) : undefined;
-  return own ?? counters.find((station) => station.code === code) ?? counters[0] ?? null;
+  const named = code === null ? counters[0] : counters.find((station) => station.code === code);
+  const counter = own ?? named;
+  if (counter) return accept(counter);
+  return refuse(code === null || counters.length === 0 ? { kind: 'no-counter' } : { kind: 'unknown-counter', counterCode: code });
 }
 
 /** Within a unit of work that answers with it. */

@@ -6,6 +6,7 @@ import { RuledList } from '#app/_ui/controls/section-head.tsx';
 import { Spine } from '#app/_ui/drawing/spine.tsx';
 import { KioskFrame } from '#app/_ui/frames/kiosk-frame.tsx';
 import { askedQuestions, chosenIds, firstOpen, mistakeIn } from '#lib/answers/visit-answers.ts';
+import styles from './kiosk.module.css';
 import { KioskBar } from './kiosk-bar.tsx';
 import type { KioskPageProps } from './kiosk-props.ts';
 import { PageHeading } from './page-heading.tsx';
@@ -52,8 +53,12 @@ export function CheckPage({ show, visit, dispatch, text, onMore }: KioskPageProp
           const answers = question.options.filter((option) => ids.includes(option.id)).map((option) => option.text);
           return {
             id: question.id,
-            title: question.text,
-            note: answers.length > 0 ? answers.join('. ') : t('check-open'),
+            title: (
+              <>
+                <span className={`${styles.asked} type-small type-second`}>{question.text}</span>
+                <span className={styles.given}>{answers.length > 0 ? answers.join('. ') : t('check-open')}</span>
+              </>
+            ),
             action: (
               <Button
                 size="small"

@@ -4,14 +4,17 @@ import { CodePanel } from '#app/_ui/cards/code-panel.tsx';
 import { Bar } from '#app/_ui/controls/bar.tsx';
 import { Button } from '#app/_ui/controls/button.tsx';
 import { Notice } from '#app/_ui/controls/notice.tsx';
-import { RuledList } from '#app/_ui/controls/section-head.tsx';
+import { RuledList, SectionHead } from '#app/_ui/controls/section-head.tsx';
 import { JarDrawing } from '#app/_ui/drawing/jar-drawing.tsx';
 import { Spine } from '#app/_ui/drawing/spine.tsx';
 import { KioskFrame } from '#app/_ui/frames/kiosk-frame.tsx';
+import { Icon } from '#app/_ui/marks/icon.tsx';
 import { massUg } from '#lib/units/mass.ts';
 import { moneyMinor } from '#lib/units/money.ts';
+import { cautionIcon, cautionWords } from './caution-words.ts';
 import styles from './kiosk.module.css';
 import type { KioskPageProps, Receipt } from './kiosk-props.ts';
+import type { KioskText } from './kiosk-text.ts';
 import { layersOf } from './mask-words.ts';
 import { PageHeading } from './page-heading.tsx';
 
@@ -26,6 +29,7 @@ export function CodePage({ show, visit, text, onWipe, hasMoreTime, onMoreTime }:
     price: money(moneyMinor(receipt.priceMinor), show.currency),
   };
   const total = show.questions.length;
+  const hasOwn = receipt.notOnJar.length > 0;
   return (
     <KioskFrame
       brand={show.shopName}
@@ -41,9 +45,6 @@ export function CodePage({ show, visit, text, onWipe, hasMoreTime, onMoreTime }:
       }
       bar={
         <Bar>
-          <Button aria-pressed={hasMoreTime} onClick={onMoreTime}>
-            {t(hasMoreTime ? 'more-time-on' : 'more-time')}
-          </Button>
           <Button kind="primary" data-main="" onClick={onWipe}>
             {t('done')}
           </Button>
@@ -58,7 +59,7 @@ export function CodePage({ show, visit, text, onWipe, hasMoreTime, onMoreTime }:
       />
       <div className={styles.next}>
         <div className={styles.jar}>
-          <JarDrawing layers={layersOf(receipt.picture, text)} width={360} height={400} />
+          <JarDrawing layers={layersOf(receipt.picture, text)} {...(hasOwn ? { width: 270, height: 300 } : { width: 360, height: 400 })} />
         </div>
         <RuledList
           top
@@ -66,16 +67,39 @@ export function CodePage({ show, visit, text, onWipe, hasMoreTime, onMoreTime }:
             id: step,
             sign: <b className="type-heading">{index + 1}</b>,
             title: t(`code-${step}`),
-            note: t(`code-${step}-note`, { count: receipt.aheadCount }),
+            note: t(`code-${step}-note`, { count: receipt.aheadCount, hasOwn: hasOwn ? 'yes' : 'no' }),
           }))}
         />
       </div>
+      {hasOwn && <NotOnJar cautions={receipt.notOnJar} lang={show.lang} text={text} />}
       <Notice tone="ok" title={t('code-wiped')}>
         {t('code-wiped-note')}
       </Notice>
+      <Button size="small" wide aria-pressed={hasMoreTime} onClick={onMoreTime}>
+        {t(hasMoreTime ? 'more-time-on' : 'more-time')}
+      </Button>
     </KioskFrame>
   );
 }
+
+interface NotOnJarProps {
+  readonly cautions: Receipt['notOnJar'];
+  readonly lang: string;
+  readonly text: KioskText;
+}
+
+/** A label tells everybody the same: what follows from an answer is said here once more, in full, and kept nowhere. */
+const NotOnJar = ({ cautions, lang, text: { t } }: NotOnJarProps): ReactNode => (
+  <section className={styles.stack}>
+    <SectionHead title={t('code-own')} />
+    <RuledList
+      rows={cautions.map(({ id, text }) => {
+        const { title, rest } = cautionWords(text, lang);
+        return { id, sign: <Icon name={cautionIcon(id)} size="1.25em" />, title, note: rest };
+      })}
+    />
+  </section>
+);
 
 /** The quiet zone is four modules wide (ISO/IEC 18004, 5.3.8): two here, and more than two by the white of the panel around. */
 const QUIET = 2;

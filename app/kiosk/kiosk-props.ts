@@ -8,10 +8,14 @@ import type { KioskText } from './kiosk-text.ts';
 
 export type Found = Extract<MasksOutput, { ok: true }>;
 
-/** What stays of an order on the page: its code, and the jar's picture. Nothing here comes from an answer. */
+/**
+ * What stays of an order on the page: its code, the jar's picture, and the cautions that the jar does not print. These may come from an
+ * answer; they are on this one page, for the customer to take along, and go with it.
+ */
 export interface Receipt extends Omit<Extract<OrderOutput, { ok: true }>, 'ok'> {
   readonly title: string;
   readonly picture: Pick<MaskView, 'layers' | 'colour'>;
+  readonly notOnJar: MaskView['cautions'];
 }
 
 export type KioskVisitState = Visit<Found, Receipt>;

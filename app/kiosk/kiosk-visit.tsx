@@ -81,7 +81,7 @@ export function KioskVisit({ firstShow, counterCode }: KioskVisitProps): ReactNo
           onMoreTime={() => setMoreTime(true)}
         />
         <StillHere
-          idleS={isEmpty ? null : idleLimitS(page.kind, textSize) * (hasMoreTime ? 10 : 1)}
+          idleS={isEmpty ? null : idleLimitS(page.kind, textSize, (visit.receipt?.notOnJar.length ?? 0) > 0) * (hasMoreTime ? 10 : 1)}
           isCode={page.kind === 'code'}
           onWipe={wipe}
           text={text}
@@ -92,8 +92,8 @@ export function KioskVisit({ firstShow, counterCode }: KioskVisitProps): ReactNo
 }
 
 /** Seconds of quiet before we ask: questions are short, masks and cautions want reading, and large text wants more of it. */
-function idleLimitS(page: ReturnType<typeof pageOf>['kind'], textSize: TextSize): number {
+function idleLimitS(page: ReturnType<typeof pageOf>['kind'], textSize: TextSize, hasOwnCautions: boolean): number {
   if (textSize === '200') return 300;
-  if (page === 'code') return 60;
+  if (page === 'code') return hasOwnCautions ? 180 : 60;
   return page === 'results' || page === 'why-not' || page === 'cautions' ? 180 : 90;
 }

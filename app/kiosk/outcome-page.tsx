@@ -30,7 +30,7 @@ export function OutcomePage({ show, visit, dispatch, text, onMore, onWipe }: Kio
         <>
           <EmptyScene />
           <PageHeading text={text}>{t(`outcome-${outcome}`)}</PageHeading>
-          <span>{t(`outcome-${outcome}-text`)}</span>
+          <span>{t(outcome === 'age' && isUnsaid(visit) ? 'outcome-age-unsaid' : `outcome-${outcome}-text`)}</span>
           <span className="type-second">{t(`outcome-${outcome}-next`)}</span>
         </>
       }
@@ -80,18 +80,33 @@ function outcomesHere(visit: KioskVisitState): ReturnType<typeof outcomesOf> {
   return visit.found?.kind === 'outcome' ? [visit.found.outcome, ...visit.found.others] : [];
 }
 
+/** Each question whose answer ends the visit, with the options that do. */
+const endingAnswers = (visit: KioskVisitState) =>
+  askedQuestions(visit)
+    .map((question) => ({
+      question,
+      options: question.options.filter((option) => option.ends !== null && chosenIds(visit, question.id).includes(option.id)),
+    }))
+    .filter(({ options }) => options.length > 0);
+
+/** Whether the age was not told, which is no answer about the person. */
+const isUnsaid = (visit: KioskVisitState): boolean =>
+  endingAnswers(visit).some(({ options }) => options.some((option) => option.ends === 'age' && option.isSkip));
+
 /** Others may read along: the answers behind an outcome are covered until somebody asks. */
 function Because({ visit, text: { t } }: { readonly visit: KioskVisitState; readonly text: KioskText }): ReactNode {
-  const ending = askedQuestions(visit).flatMap((question) =>
-    question.options
-      .filter((option) => option.ends !== null && chosenIds(visit, question.id).includes(option.id))
-      .map((option) => ({ id: option.id, question: question.text, answer: option.text })),
-  );
   return (
     <Disclosure summary={t('show-why')}>
       <p>{t('outcome-because')}</p>
-      {ending.map(({ id, question, answer }) => (
-        <p key={id}>{t('outcome-answer', { question, answer })}</p>
+      {endingAnswers(visit).map(({ question, options }) => (
+        <div key={question.id}>
+          <p className="type-second">{question.text}</p>
+          <ul className={styles.given}>
+            {options.map((option) => (
+              <li key={option.id}>{option.text}</li>
+            ))}
+          </ul>
+        </div>
       ))}
     </Disclosure>
   );

@@ -1,5 +1,6 @@
 import { connection } from 'next/server';
 import type { ReactNode } from 'react';
+import type { KioskClosed } from '#app/_flows/show-kiosk.ts';
 import { showKiosk } from '#app/_flows/show-kiosk.ts';
 import { openPage } from '#app/_server/page-actor.ts';
 import { EmptyScene } from '#app/_ui/drawing/empty-scene.tsx';
@@ -18,7 +19,7 @@ export default async function Kiosk({ searchParams }: KioskRequest): Promise<Rea
   await connection();
   const { counter } = await searchParams;
   const { flow } = await openPage();
-  const open = showKiosk(flow, { counterCode: typeof counter === 'string' ? counter : null });
+  const open = showKiosk(flow, { counterCode: [counter ?? null].flat()[0] ?? null });
   if (open.ok) return <KioskVisit firstShow={open.value.shown} counterCode={open.value.counterCode} />;
   const { t } = kioskText();
   return (
@@ -30,10 +31,21 @@ export default async function Kiosk({ searchParams }: KioskRequest): Promise<Rea
       shown={
         <>
           <EmptyScene />
-          <h1 className="type-title">{t('closed-title')}</h1>
-          <p>{t(`closed-${open.refusal.kind}`)}</p>
+          <Closed why={open.refusal} />
         </>
       }
     />
+  );
+}
+
+/** A wrong address is said to be one: an order must never go to the counter of somebody else. */
+function Closed({ why }: { readonly why: KioskClosed }): ReactNode {
+  const { t } = kioskText();
+  const isLost = why.kind === 'unknown-counter';
+  return (
+    <>
+      <h1 className="type-title">{isLost ? t('closed-counter-title', { code: why.counterCode.slice(0, 8) }) : t('closed-title')}</h1>
+      <p>{t(`closed-${why.kind}`)}</p>
+    </>
   );
 }

@@ -1,6 +1,6 @@
 'use client';
 import type { ReactNode } from 'react';
-import { MaskCard, MaskCards } from '#app/_ui/cards/mask-card.tsx';
+import { MaskCard, MaskCards, SharedRows } from '#app/_ui/cards/mask-card.tsx';
 import { Button } from '#app/_ui/controls/button.tsx';
 import { Notice } from '#app/_ui/controls/notice.tsx';
 import { KioskFrame } from '#app/_ui/frames/kiosk-frame.tsx';
@@ -9,7 +9,7 @@ import styles from './kiosk.module.css';
 import { KioskBar } from './kiosk-bar.tsx';
 import type { KioskPageProps } from './kiosk-props.ts';
 import { masksOf } from './kiosk-props.ts';
-import { careWords, chosenFor, coreLabel, layersOf, maskTitle } from './mask-words.ts';
+import { coreLabel, layersOf, maskTitle, rowsOfMasks } from './mask-words.ts';
 import { PageHeading } from './page-heading.tsx';
 
 const TITLE_ID = 'masks-title';
@@ -18,6 +18,8 @@ const TITLE_ID = 'masks-title';
 export function ResultsPage({ show, visit, dispatch, text, onMore }: KioskPageProps): ReactNode {
   const { t, money } = text;
   const masks = masksOf(visit);
+  const pickedCount = masks.filter((mask) => mask.role !== 'own-choice').length;
+  const { shared, own } = rowsOfMasks(masks, text);
   return (
     <KioskFrame
       brand={show.shopName}
@@ -27,7 +29,7 @@ export function ResultsPage({ show, visit, dispatch, text, onMore }: KioskPagePr
       shown={
         <>
           <PageHeading id={TITLE_ID} text={text} isMistaken={visit.mistake !== null}>
-            {t('results-title', { count: masks.length })}
+            {t('results-title', { count: pickedCount })}
           </PageHeading>
           <span className="type-second">{t(noteKey(visit.found, masks.length))}</span>
         </>
@@ -43,9 +45,10 @@ export function ResultsPage({ show, visit, dispatch, text, onMore }: KioskPagePr
       <div role="alert" className={styles.mistake}>
         {visit.mistake !== null && <Notice tone="care" title={t('mistake-choose-mask')} />}
       </div>
+      {shared.length > 0 && <SharedRows title={t('results-shared')} rows={shared} />}
       <div role="radiogroup" aria-labelledby={TITLE_ID}>
         <MaskCards>
-          {masks.map((mask) => {
+          {masks.map((mask, index) => {
             const title = maskTitle(mask, masks, text);
             const layers = layersOf(mask, text);
             return (
@@ -56,12 +59,7 @@ export function ResultsPage({ show, visit, dispatch, text, onMore }: KioskPagePr
                 title={title}
                 price={money(moneyMinor(mask.priceMinor), show.currency)}
                 why={t(`why-${mask.role}`, { colour: mask.colour.name })}
-                rows={[
-                  { head: t('row-chosen-for'), text: chosenFor(mask, text) },
-                  { head: t('row-good'), text: t(`basis-${mask.good.basis}`, { text: mask.good.text }) },
-                  { head: t('row-less-good'), text: mask.lessGood },
-                  { head: t('row-care'), text: careWords(mask) },
-                ]}
+                rows={own[index] ?? []}
                 layers={layers}
                 coreLabel={coreLabel(title, layers, text)}
                 swatch={{ wet: [mask.colour.wetHex], dry: [mask.colour.dryHex], wetWord: t('wet'), dryWord: t('dry') }}

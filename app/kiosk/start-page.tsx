@@ -8,6 +8,9 @@ import { KioskFrame } from '#app/_ui/frames/kiosk-frame.tsx';
 import styles from './kiosk.module.css';
 import type { KioskPageProps } from './kiosk-props.ts';
 
+/** People take about 15 seconds for a short question. */
+const minutesFor = (count: number): number => Math.max(1, Math.round(count / 4));
+
 /** What a passer-by sees: one way in, and what happens to answers, readable without starting. */
 export function StartPage({ show, dispatch, text, onMore, hasMoreTime, onMoreTime }: KioskPageProps): ReactNode {
   const { t } = text;
@@ -30,7 +33,7 @@ export function StartPage({ show, dispatch, text, onMore, hasMoreTime, onMoreTim
       <Button kind="primary" size="large" iconEnd="arrow-end" spread wide onClick={() => dispatch({ kind: 'start' })}>
         <span className={styles.start}>
           {t('start')}
-          <span className={styles.startNote}>{t('start-time')}</span>
+          <span className={styles.startNote}>{t('start-time', { minutes: minutesFor(show.questions.length) })}</span>
         </span>
       </Button>
       <div className={styles.links}>

@@ -104,7 +104,7 @@ async function askOrder(latest: Latest, sent: { current: Sent | null }): Promise
   if (!mask) return QUIET;
   const { tickedIds, hasReadAll } = asked.visit;
   const { counterCode } = asked;
-  const order = { ...visitFields(asked), token: mask.token, counterCode, tickedCautionIds: [...tickedIds], hasReadAll };
+  const order = { ...visitFields(asked), token: mask.token, counterCode, tickedCautionIds: [...tickedIds].sort(), hasReadAll };
   const content = JSON.stringify(order);
   const { requestKey } = sent.current?.content === content ? sent.current : { requestKey: newRequestKey() };
   sent.current = { content, requestKey };
@@ -115,7 +115,9 @@ async function askOrder(latest: Latest, sent: { current: Sent | null }): Promise
   if (!reply.body.ok) return refusedOrder(latest, reply.body.refusal);
   const { ok: _, ...receipt } = reply.body;
   const title = maskTitle(mask, masks, kioskText());
-  latest.current.dispatch({ kind: 'ordered', receipt: { ...receipt, title, picture: { layers: mask.layers, colour: mask.colour } } });
+  const picture = { layers: mask.layers, colour: mask.colour };
+  const notOnJar = mask.cautions.filter((caution) => !caution.isOnJar);
+  latest.current.dispatch({ kind: 'ordered', receipt: { ...receipt, title, picture, notOnJar } });
   return QUIET;
 }
 

@@ -12,6 +12,8 @@ export interface KioskOption {
   readonly hint: string | null;
   /** Chosen alone; whatever else was ticked goes. */
   readonly exclusive: boolean;
+  /** Stands for not saying: an outcome after it speaks of that, not of the person. */
+  readonly isSkip: boolean;
   /** The outcome with which this answer ends the visit; the worst where it has several. */
   readonly ends: Outcome | null;
   /** Later questions that this answer makes needless. */
@@ -53,6 +55,7 @@ function kioskOption(option: Option, textOf: (textId: string) => string): KioskO
     text: textOf(option.textId),
     hint: option.hintTextId === undefined ? null : textOf(option.hintTextId),
     exclusive: option.exclusive,
+    isSkip: option.isSkip,
     ends: OUTCOMES.find((outcome) => ends.has(outcome)) ?? null,
     skips: option.skipsQuestionIds,
   };

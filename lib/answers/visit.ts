@@ -37,6 +37,8 @@ export type VisitAction<Found, Receipt> =
   | { readonly kind: 'adopt'; readonly questionnaire: Questionnaire }
   | { readonly kind: 'found'; readonly found: Found }
   | { readonly kind: 'choose-mask'; readonly token: string }
+  /** One of the others: it joins those that were found, and its cautions come next. */
+  | { readonly kind: 'take-other'; readonly found: Found; readonly token: string }
   | { readonly kind: 'tick'; readonly cautionId: string; readonly isOn: boolean }
   | { readonly kind: 'read-all'; readonly isOn: boolean }
   | { readonly kind: 'ordered'; readonly receipt: Receipt };
@@ -81,6 +83,8 @@ export function reduceVisit<Found, Receipt>(visit: Visit<Found, Receipt>, action
       return pushed<Found, Receipt>({ ...visit, ...NOTHING_FOUND }, { kind: 'results' });
     case 'choose-mask':
       return { ...visit, chosenToken: action.token, tickedIds: [], hasReadAll: false, mistake: null };
+    case 'take-other':
+      return pushed({ ...visit, found: action.found, chosenToken: action.token, tickedIds: [], hasReadAll: false }, { kind: 'cautions' });
     case 'tick':
       return { ...visit, tickedIds: toggled(visit.tickedIds, action.cautionId, action.isOn) };
     case 'read-all':

@@ -16,11 +16,12 @@ const layerSchema = z.strictObject({
   thicknessIndex: z.int().min(1).max(12),
 });
 
-const cautionSchema = z.strictObject({ id: idSchema, text: z.string(), short: z.string(), mustTick: z.boolean() });
+const cautionSchema = z.strictObject({ id: idSchema, text: z.string(), short: z.string(), mustTick: z.boolean(), isOnJar: z.boolean() });
 
 export const maskSchema = z.strictObject({
   token: tokenSchema,
-  role: z.enum(['closest', 'mildest', 'other-colour', 'lower-price']),
+  /** `own-choice`: taken by the customer from the others. */
+  role: z.enum(['closest', 'mildest', 'other-colour', 'lower-price', 'own-choice']),
   shadeName: z.string(),
   activeNames: z.array(z.string()).readonly(),
   priceMinor: moneyMinorSchema,
@@ -28,8 +29,12 @@ export const maskSchema = z.strictObject({
   colour: z.strictObject({ name: z.string(), wetHex: hexSchema, dryHex: hexSchema, isPaler: z.boolean() }),
   layers: z.array(layerSchema).readonly(),
   chosenFor: z.array(z.string()).readonly(),
-  good: z.strictObject({ text: z.string(), basis: z.enum(['tested-on-mask', 'known-for-ingredient', 'look-and-feel']) }),
-  lessGood: z.string(),
+  good: z
+    .array(z.strictObject({ text: z.string(), basis: z.enum(['tested-on-mask', 'known-for-ingredient', 'look-and-feel']) }))
+    .readonly(),
+  lessGood: z.array(z.string()).readonly(),
+  /** Wishes for which it does less than the first mask. */
+  lessFor: z.array(z.string()).readonly(),
   /** All that are owed, those with a tick of their own first, general directions last. */
   cautions: z.array(cautionSchema).readonly(),
 });

@@ -11,6 +11,7 @@ const optionSchema = z.strictObject({
   text: z.string(),
   hint: z.string().nullable(),
   exclusive: z.boolean(),
+  isSkip: z.boolean(),
   ends: outcomeSchema.nullable(),
   skips: z.array(z.string()).readonly(),
 });

@@ -69,7 +69,7 @@ test.describe('from questions to code', () => {
     await press(page, 'Why not the others?');
     await expect(page.getByRole('heading', { level: 2 }).first()).toBeVisible();
     await look();
-    await press(page, 'Done');
+    await press(page, 'Back to the masks');
     await page.getByRole('article').first().click();
     await press(page, 'Continue');
     await look();
@@ -143,11 +143,55 @@ test.describe('from questions to code', () => {
     await seeMasks(page, { wishes: ['Skin that feels less dry or tight', 'Skin that feels smoother'] });
     const cards = await page.getByRole('article').all();
     expect(cards.length).toBeGreaterThan(0);
+    const heads = await cards[0]?.locator('dt').allTextContents();
+    const shared = page.locator('section', { has: page.getByRole('heading', { name: 'All of them' }) });
+    expect(new Set([...(heads ?? []), ...(await shared.locator('dt').allTextContents())])).toEqual(
+      new Set(['Chosen for', 'Good', 'Less good', 'Care']),
+    );
     for (const card of cards) {
-      expect(await card.locator('dt').allTextContents()).toEqual(['Chosen for', 'Good', 'Less good', 'Care']);
+      expect(await card.locator('dt').allTextContents()).toEqual(heads);
       expect(await card.textContent()).not.toMatch(/%|\b(score|match|stars?)\b|\d+\/\d+/i);
     }
     expect(await page.getByRole('radio').evaluateAll((all) => all.every((one) => !(one as HTMLInputElement).checked))).toBe(true);
+  });
+
+  test('what is the same on every card is said once, above; what the milder one does less of stands on its card', async ({ page }) => {
+    await seeMasks(page, { wishes: ['Skin that feels less dry or tight', 'Skin that feels smoother'] });
+    await expect(page.getByText('Known for the ingredient, not tested here.')).toHaveCount(1);
+    await expect(page.getByRole('article').filter({ hasText: 'Milder, and still close' })).toContainText(/Does less here: [a-z ]+\./);
+    await press(page, 'Continue');
+    await expect(page.getByRole('alert').getByText('Choose a mask first')).toBeVisible();
+    await expect(page.getByRole('button', { name: 'Why not the others?' })).toBeInViewport({ ratio: 1 });
+  });
+
+  test('one of the others that fits can be chosen, with its own cautions, and stands beside the masks from then on', async ({ page }) => {
+    await seeMasks(page);
+    await press(page, 'Why not the others?');
+    await press(page, 'Choose it: Rust Seam');
+    await expect(heading(page)).toHaveText('Read these, then order');
+    await expect(page.getByRole('heading', { name: 'Rust Seam' })).toBeVisible();
+    await expect(page.getByText('It may mark light towels.')).toBeVisible();
+    await page.goBack();
+    await page.goBack();
+    await expect(page.getByRole('article').filter({ hasText: 'You chose it from the others.' }).getByRole('radio')).toBeChecked();
+    await expect(heading(page)).toHaveText('We picked 3 masks for you');
+    await press(page, 'Continue');
+    await tickAll(page);
+    await press(page, /^Order for/);
+    await expect(page.getByText(/^Rust Seam, 50\sg, £/)).toBeVisible();
+  });
+
+  test('a caution that only an answer adds is not on the jar: it is on the page with the code, whole', async ({ page }) => {
+    await orderMask(page, { sting: 'Often' });
+    await expect(page.getByText('The cautions below are for you. The others are on your jar.')).toBeVisible();
+    const own = page.locator('section', { has: page.getByRole('heading', { name: 'For you, and not on your jar' }) });
+    expect(await own.getByRole('listitem').allTextContents()).toEqual([
+      expect.stringMatching(/^Try a little first.*do not use the mask\.$/),
+    ]);
+    await expectAccessible(page);
+    await orderMask(page, { sting: 'Rarely or never' });
+    await expect(page.getByText('The cautions are on your jar.')).toBeVisible();
+    await expect(page.getByRole('heading', { name: 'For you, and not on your jar' })).toHaveCount(0);
   });
 
   test('the code cannot be reached before every tick is set, and none is set by itself', async ({ page }) => {
@@ -279,6 +323,7 @@ test.describe('a visit without masks', () => {
       await expect(page.getByText('You answered:')).toBeHidden();
       await page.getByText('Show why').click();
       await expect(page.getByText('You answered:')).toBeVisible();
+      for (const answer of [...(name === 'age' ? age : today)]) await expect(page.getByText(answer, { exact: true })).toBeVisible();
       await press(page, 'Change an answer');
       await expect(heading(page)).toHaveText('Check your answers');
     });
@@ -596,6 +641,34 @@ test.describe('screens', () => {
         if (apart > -80) expect(apart).toBeGreaterThanOrEqual(16);
       }
     }
+  });
+
+  test('Back, the action and More stand where they stood, on every page and screen, in one row', async ({ page }) => {
+    for (const viewport of [PANEL, { width: 800, height: 1280 }, TABLET, PHONE]) {
+      await page.setViewportSize(viewport);
+      const place = async (name: string | RegExp) => {
+        const box = await page.getByRole('button', { name }).last().boundingBox();
+        return [box?.x, box?.width].map(Math.round as (x: unknown) => number);
+      };
+      await startVisit(page);
+      const places = [await place('Back'), await place('Continue'), await place('More')];
+      await answerAll(page, { sting: 'Sometimes' });
+      expect([await place('Back'), await place('Show my masks'), await place('More')]).toEqual(places);
+      await press(page, 'Show my masks');
+      await page.getByRole('article').first().click();
+      await press(page, 'Why not the others?');
+      expect([await place('Back to the masks'), await place('More')]).toEqual(places.slice(1));
+      await press(page, 'Back to the masks');
+      await press(page, 'Continue');
+      expect([await place('Back'), await place('Tick what you have read first'), await place('More')]).toEqual(places);
+    }
+  });
+
+  test('a counter that the shop does not have is said to be none', async ({ page }) => {
+    await page.goto('/kiosk?counter=XX');
+    await expect(heading(page)).toHaveText('No counter XX');
+    await expect(page.getByRole('button')).toHaveCount(0);
+    await expectAccessible(page);
   });
 
   test('at a counter of its own the order belongs to that counter', async ({ page }) => {

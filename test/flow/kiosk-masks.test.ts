@@ -49,9 +49,12 @@ describe('the page', () => {
     expect(JSON.stringify(shown)).not.toMatch(/effects|ppm|kaolin/i);
   });
 
-  test('an unknown counter is the first one; a kiosk that is signed in stands at its own', () => {
+  test('no counter named is the first one, an unknown one is refused; a kiosk that is signed in stands at its own', () => {
     const shop = aShop();
-    expect(took(showKiosk(shop.asNobody(), { counterCode: 'XX' })).counterCode).toBe('CN');
+    expect(took(showKiosk(shop.asNobody(), { counterCode: null })).counterCode).toBe('CN');
+    for (const counterCode of ['XX', 'B1', '']) {
+      expect(showKiosk(shop.asNobody(), { counterCode })).toEqual({ ok: false, refusal: { kind: 'unknown-counter', counterCode } });
+    }
     const kiosk = { ...shop.asNobody(), actor: { kind: 'kiosk', stationId: shop.kioskId } as const };
     expect(took(showKiosk(kiosk, { counterCode: 'CS' })).counterCode).toBe('CN');
   });
@@ -76,7 +79,12 @@ describe('masks', () => {
       activeNames: ['Lactic acid', 'Panthenol'],
       chosenFor: ['Less dry or tight', 'Feels smoother'],
       colour: { name: 'Chalk white', isPaler: false },
-      lessGood: 'May tingle. Needs care in the sun.',
+      good: [
+        { text: 'Skin feels smoother and looks brighter.', basis: 'known-for-ingredient' },
+        { text: 'Skin feels softer and less tight.', basis: 'known-for-ingredient' },
+      ],
+      lessGood: ['May tingle. Needs care in the sun.', 'Can feel a little sticky.'],
+      lessFor: [],
     });
     expect(first?.shown.colour.wetHex).toMatch(/^#[0-9a-f]{6}$/);
     expect(first?.shown.cautions.map(({ id, mustTick }) => [id, mustTick])).toEqual([
@@ -97,6 +105,33 @@ describe('masks', () => {
     const masks = masksShown(shop, visitAsked(shop, CAREFUL));
     expect(masks.every(({ variant }) => variant.actives.every((chosen) => chosen.activeId !== 'lactic-acid'))).toBe(true);
     expect(masks.every(({ shown }) => shown.cautions.some((caution) => caution.id === 'try-first' && caution.mustTick))).toBe(true);
+  });
+
+  test('say of which wishes they do less than the first', () => {
+    const shop = aShop();
+    const [, milder] = masksShown(shop);
+    expect(milder?.shown.role).toBe('mildest');
+    expect(milder?.shown.lessFor.length).toBeGreaterThan(0);
+    expect(['Less dry or tight', 'Feels smoother']).toEqual(expect.arrayContaining([...(milder?.shown.lessFor ?? [])]));
+  });
+
+  test('tell which cautions the jar prints: those of the mask that are due on its label, none that only an answer adds', () => {
+    const shop = aShop();
+    const onJar = (given: typeof EASY) =>
+      masksShown(shop, visitAsked(shop, given)).map(({ shown, variant }) => ({
+        key: variantKey(variant),
+        ...Object.fromEntries(shown.cautions.map(({ id, isOnJar }) => [id, isOnJar])),
+      }));
+    for (const mask of onJar(CAREFUL)) expect(mask).toMatchObject({ 'try-first': false, eyes: true, time: true });
+    const acid = onJar({ ...EASY, sting: ['sting-sometimes'] }).filter(({ key }) => key.includes('lactic-acid'));
+    expect(acid.length).toBeGreaterThan(0);
+    for (const mask of acid) expect(mask).toMatchObject({ 'try-first': true, sun: true });
+    const hash = nextEdition(shop, (rulebook) => ({
+      ...rulebook,
+      cautions: rulebook.cautions.map((caution) => (caution.id === 'eyes' ? { ...caution, places: ['kiosk'] } : caution)),
+    }));
+    const [first] = masksShown(shop, visitAsked(shop, EASY, { editionHash: hash }), 6);
+    expect(first?.shown.cautions.find(({ id }) => id === 'eyes')?.isOnJar).toBe(false);
   });
 
   test('a wish that no active answers gets the base in a colour, and is told so', () => {
@@ -235,6 +270,15 @@ describe('why not', () => {
     const acid = choices.find((choice) => choice.name === 'Lactic acid');
     expect(acid?.variant).toBeNull();
     expect(acid?.reasons[0]).toMatchObject({ reason: 'avoided', tag: 'acid', isPersonal: true, questionIds: ['sting'] });
+  });
+
+  test('what fits comes as a whole mask, priced and cautioned like those that were shown', () => {
+    const shop = aShop();
+    const choices = took(whyNotOthers(shop.asNobody(), { ...visitAsked(shop), shown: [variantFrom(ACID_MASK)] }));
+    expect(choices.every((choice) => (choice.shown === null) === (choice.variant === null))).toBe(true);
+    const rust = choices.find((choice) => choice.name === 'Rust Seam')?.shown;
+    expect(rust).toMatchObject({ role: 'own-choice', shadeName: 'Rust Seam', activeNames: ['Lactic acid'], priceMinor: 1650 });
+    expect(rust?.cautions.filter(({ mustTick }) => mustTick).map(({ id }) => id)).toEqual(['sun']);
   });
 
   test('what is out of stock says so, and so does a stop', () => {

@@ -163,10 +163,21 @@ describe('why not, and what fits', () => {
     const shownTokens = (await shownMasks(shop, CAREFUL)).map((mask) => mask.token);
     const { status, body } = await ask(shop, whyNot, { ...visitAsked(shop, CAREFUL), shownTokens });
     expect(status).toBe(200);
-    const choices = body.choices as readonly { name: string; token: string | null; reasons: readonly Json[] }[];
-    expect(choices.every((choice) => (choice.token === null) === choice.reasons.length > 0)).toBe(true);
+    const choices = body.choices as readonly { name: string; mask: Json | null; reasons: readonly Json[] }[];
+    expect(choices.every((choice) => (choice.mask === null) === choice.reasons.length > 0)).toBe(true);
     expect(choices.find((choice) => choice.name === 'Lactic acid')?.reasons[0]).toMatchObject({ reason: 'avoided', isPersonal: true });
-    expect(withoutTokens(body)).not.toMatch(/ppm|"lactic-acid"|\d/i);
+    expect(withoutTokens(choices.map(({ reasons }) => reasons))).not.toMatch(/ppm|"lactic-acid"|\d/i);
+    expect(withoutTokens(body)).not.toMatch(/ppm|"lactic-acid"|kaolin-neat/i);
+  });
+
+  test('a mask that fits among the others can be ordered', async () => {
+    const shop = aShop();
+    const given = { ...EASY, wish: ['wish-dry'] };
+    const [mask] = await shownMasks(shop, given);
+    const { body } = await ask(shop, whyNot, { ...visitAsked(shop, given), shownTokens: [mask?.token] });
+    const fitting = (body.choices as readonly { mask: { token: string } | null }[]).flatMap((choice) => choice.mask ?? []);
+    expect(fitting.length).toBeGreaterThan(0);
+    for (const { token } of fitting) expect((await ask(shop, order, await orderInput(shop, { token }))).status).toBe(200);
   });
 
   test('a token of what fits can be ordered', async () => {
@@ -182,10 +193,10 @@ describe('why not, and what fits', () => {
     }
   });
 
-  test('ask about one to three masks', async () => {
+  test('ask about one to four masks', async () => {
     const shop = aShop();
     expect((await ask(shop, whyNot, { ...visitAsked(shop), shownTokens: [] })).status).toBe(422);
-    expect((await ask(shop, whyNot, { ...visitAsked(shop), shownTokens: Array.from({ length: 4 }, () => 'x') })).status).toBe(422);
+    expect((await ask(shop, whyNot, { ...visitAsked(shop), shownTokens: Array.from({ length: 5 }, () => 'x') })).status).toBe(422);
   });
 });
 

@@ -45,8 +45,8 @@ function chained(): Questionnaire {
     choose: 'one',
     mostCount: 1,
     options: [
-      { id: `${id}-plain`, text: 'Plain', hint: null, exclusive: false, ends: null, skips: [] },
-      { id: `${id}-skips`, text: 'Skips', hint: null, exclusive: false, ends: null, skips },
+      { id: `${id}-plain`, text: 'Plain', hint: null, exclusive: false, isSkip: false, ends: null, skips: [] },
+      { id: `${id}-skips`, text: 'Skips', hint: null, exclusive: false, isSkip: false, ends: null, skips },
     ],
   });
   return { questions: [question('a', ['b']), question('b', ['c']), question('c', [])], outcomesWorstFirst: OUTCOMES };
@@ -167,6 +167,13 @@ describe('changing an answer', () => {
     const gone = led(skipped, { kind: 'change', questionId: 'a' }, choose('a', 'a-skips'), go);
     expect(pageOf(gone)).toEqual({ kind: 'question', questionId: 'c' });
     expect(gone.droppedIds).toEqual(['b']);
+  });
+
+  it('one of the others joins the masks, unticks everything and goes to its own cautions', () => {
+    const ticked = led(shown(), { kind: 'choose-mask', token: 'one' }, { kind: 'read-all', isOn: true }, { kind: 'see-why-not' });
+    const taken = led(ticked, { kind: 'take-other', found: { masks: ['one', 'two', 'other'] }, token: 'other' });
+    expect(pageOf(taken)).toEqual({ kind: 'cautions' });
+    expect(taken).toMatchObject({ chosenToken: 'other', tickedIds: [], hasReadAll: false, found: { masks: ['one', 'two', 'other'] } });
   });
 
   it('choosing another mask unticks everything', () => {

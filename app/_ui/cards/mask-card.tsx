@@ -17,7 +17,7 @@ export interface MaskCardProps {
   readonly price: string;
   /** Why it is here, in one line: "The mildest of the three. Dusty pink." */
   readonly why: ReactNode;
-  /** Chosen for, Good, Less good, Care. */
+  /** Of Chosen for, Good, Less good and Care those in which the masks differ. */
   readonly rows: readonly { readonly head: string; readonly text: ReactNode }[];
   readonly layers: readonly CoreLayer[];
   readonly coreLabel?: DrawingLabel;
@@ -27,6 +27,25 @@ export interface MaskCardProps {
   /** A button under the rows, such as "More about it". */
   readonly more?: ReactNode;
 }
+
+/** What holds for all of the cards, with the same heads. */
+export const SharedRows = ({ title, rows }: { readonly title: string; readonly rows: MaskCardProps['rows'] }): ReactNode => (
+  <section className={styles.shared}>
+    <h2 className="type-label">{title}</h2>
+    <Rows rows={rows} />
+  </section>
+);
+
+const Rows = ({ rows }: Pick<MaskCardProps, 'rows'>): ReactNode => (
+  <dl className={styles.rows}>
+    {rows.map((row) => (
+      <div key={row.head} className={styles.row}>
+        <dt className="type-label">{row.head}</dt>
+        <dd className={styles.detail}>{row.text}</dd>
+      </div>
+    ))}
+  </dl>
+);
 
 /** Cards one above the other, or side by side where the page is wide and low. */
 export const MaskCards = ({ children }: { readonly children: ReactNode }): ReactNode => <div className={styles.cards}>{children}</div>;
@@ -64,14 +83,7 @@ export function MaskCard(props: MaskCardProps): ReactNode {
           <p id={`${id}-why`} className={styles.why}>
             {why}
           </p>
-          <dl className={styles.rows}>
-            {rows.map((row) => (
-              <div key={row.head} className={styles.row}>
-                <dt className="type-label">{row.head}</dt>
-                <dd className={styles.detail}>{row.text}</dd>
-              </div>
-            ))}
-          </dl>
+          <Rows rows={rows} />
           {more && <div className={styles.more}>{more}</div>}
         </div>
       </div>

@@ -46,7 +46,7 @@ export async function seeMasks(page: Page, answers: Answers = {}): Promise<void>
   await startVisit(page);
   await answerAll(page, answers);
   await press(page, 'Show my masks');
-  await expect(heading(page)).toHaveText(/^\d masks? fits? your answers$/);
+  await expect(heading(page)).toHaveText(/^We picked \d masks? for you$/);
 }
 
 export async function seeCautions(page: Page, answers: Answers = {}): Promise<void> {

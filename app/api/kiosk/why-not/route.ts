@@ -16,8 +16,13 @@ export const POST = defineRoute({
     if (shown.length < shownTokens.length) return { ok: false, refusal: { kind: 'bad-token' } } as const;
     const found = whyNotOthers(toFlow(context), { ...asked, shown });
     if (!found.ok) return found;
-    const tokenOf = (variant: (typeof shown)[number] | null): string | null =>
-      variant && sealVariant(context.services, asked.editionHash, variant);
-    return { ok: true, choices: found.value.map(({ variant, ...choice }) => ({ ...choice, token: tokenOf(variant) })) } as const;
+    const tokenOf = (variant: (typeof shown)[number]): string => sealVariant(context.services, asked.editionHash, variant);
+    return {
+      ok: true,
+      choices: found.value.map(({ variant, shown: mask, ...choice }) => ({
+        ...choice,
+        mask: variant && mask && { token: tokenOf(variant), ...mask },
+      })),
+    } as const;
   },
 });
