@@ -4,6 +4,8 @@ import type { SignedEdition } from '#app/_flows/list-editions.ts';
 import { signedEditions } from '#app/_flows/list-editions.ts';
 import type { RulebookView } from '#app/_flows/read-rulebook.ts';
 import { readRulebook } from '#app/_flows/read-rulebook.ts';
+import type { StopRow } from '#app/_flows/show-stops.ts';
+import { showStops } from '#app/_flows/show-stops.ts';
 import { staffPage } from '#app/_server/page-actor.ts';
 import { ButtonLink } from '#app/_ui/controls/button.tsx';
 import type { RuledRow } from '#app/_ui/controls/section-head.tsx';
@@ -25,13 +27,14 @@ export default async function OfficeHome(): Promise<ReactNode> {
   await connection();
   const { flow } = await staffPage(['formulator', 'manager'], '/office');
   const view = readRulebook(flow);
+  const stops = showStops(flow).rows.filter((row) => row.lifted === null);
   const text = officeText();
   return (
     <OfficePage view={view} place="home" title={text.longDay(view.day)}>
       <div className={styles.columns}>
         <section className={styles.section} aria-labelledby="waiting">
           <SectionHead id="waiting" title={text.t('home-title')} />
-          <RuledList rows={waitingRows(view, text)} />
+          <RuledList rows={waitingRows(view, stops, text)} />
         </section>
         <section className={styles.section} aria-labelledby="editions">
           <SectionHead id="editions" title={text.t('home-edition')} />
@@ -42,12 +45,20 @@ export default async function OfficeHome(): Promise<ReactNode> {
   );
 }
 
-function waitingRows({ draft, diff, day }: RulebookView, { t }: OfficeText): readonly RuledRow[] {
+function waitingRows({ draft, diff, day }: RulebookView, stops: readonly StopRow[], { t }: OfficeText): readonly RuledRow[] {
   if (!draft) return [{ id: 'none', title: t('no-rulebook'), note: t('no-rulebook-why') }];
   const notJudgedCount = pairsNotJudged(draft.book).length;
   const faultsCount = checkRulebook(draft.book.rulebook, day).filter((fault) => fault.weight === 'error').length;
   const widensCount = diff.filter((line) => line.effect === 'widens').length;
   const rows: readonly (RuledRow & { readonly count: number })[] = [
+    {
+      id: 'stops',
+      count: stops.length,
+      sign: <Icon name="hand" />,
+      title: t('home-stops', { count: stops.length }),
+      note: stops.map((row) => row.subject).join(', '),
+      action: <ButtonLink href="/office/stops">{t('home-open-stops')}</ButtonLink>,
+    },
     {
       id: 'faults',
       count: faultsCount,
