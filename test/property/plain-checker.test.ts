@@ -4,15 +4,20 @@ import { describe, expect, it } from 'vitest';
 import type { Person } from '#lib/answers/person.ts';
 import { composePlan } from '#lib/composition/compose.ts';
 import { planVariant } from '#lib/composition/plan-variant.ts';
+import type { Book } from '#lib/rulebook/book.ts';
 import { openBook } from '#lib/rulebook/book.ts';
 import type { Rulebook } from '#lib/rulebook/rulebook.ts';
+import type { Variant } from '#lib/rulebook/variant.ts';
 import { variantKey } from '#lib/rulebook/variant.ts';
+import { sharePpm } from '#lib/units/share.ts';
 import { permittedVariants } from '#lib/variants/permitted.ts';
 import { threeMasks } from '#lib/variants/three-masks.ts';
-import { findingsOf, judge, judgeVariant } from '#lib/verdict/judge.ts';
+import { adjusterChoices, findingsOf, judge, judgeVariant } from '#lib/verdict/judge.ts';
+import type { JudgeContext } from '#lib/verdict/verdict.ts';
 import { TEST_DAY } from '#test/support/a-demo-book.ts';
 import { allVariants } from '#test/support/all-variants.ts';
 import { plainPlans } from '#test/support/plain/plain-jar.ts';
+import type { PlainPerson } from '#test/support/plain/plain-judge.ts';
 import { plainAttempts, plainCodes } from '#test/support/plain/plain-judge.ts';
 import { plainMasks } from '#test/support/plain/plain-masks.ts';
 import { randomBook } from '#test/support/plain/random-book.ts';
@@ -31,13 +36,36 @@ function sameVerdicts(rulebook: Rulebook): void {
     const isPermitted = attempts.some((attempt) => attempt.codes.length === 0);
     expect(verdict.kind === 'permitted', variantKey(variant)).toBe(isPermitted);
     count(verdict.kind);
-    const { plans } = planVariant(book, variant, null);
-    expect(plans.length, variantKey(variant)).toBe(plainPlans(rulebook, variant.shadeId, variant.actives).length);
-    for (const [index, plan] of plans.entries()) {
-      const codes = [...new Set(findingsOf(judge(book, plan, { day: TEST_DAY })).map((found) => found.code))].sort();
-      expect(codes, `${variantKey(variant)}, plan ${index}`).toEqual(attempts[index]?.codes);
-      for (const code of codes) count(code);
-    }
+    const codes = codesOfAllAttempts(book, variant, {});
+    expect(codes, variantKey(variant)).toEqual(attempts.map((attempt) => attempt.codes));
+    for (const code of codes.flat()) count(code);
+  }
+}
+
+/** Every attempt to make it, adjusters included, in the program's order. */
+const codesOfAllAttempts = (book: Book, variant: Variant, context: Partial<JudgeContext>): readonly (readonly string[])[] =>
+  adjusterChoices(book, variant).flatMap((adjuster) => {
+    const { plans } = planVariant(book, variant, adjuster);
+    if (plans.length === 0) return [['no plan']];
+    return plans.map((plan) =>
+      [...new Set(findingsOf(judge(book, plan, { day: TEST_DAY, ...context })).map((found) => found.code))].sort(),
+    );
+  });
+
+const because = [{ questionId: 'q', optionId: 'o' }];
+
+/** The same for one customer: what they exclude, a cap on a class, the gentle set, and what else is handled at the bench. */
+function sameForPerson(rulebook: Rulebook, asked: PlainPerson): void {
+  const book = openBook(rulebook);
+  const who: Person = {
+    ...person({}, asked.excluded),
+    capIds: new Map((asked.capIds ?? []).map((id) => [id, because])),
+    mildest: asked.isMildest ? because : [],
+  };
+  for (const variant of allVariants(book)) {
+    const codes = codesOfAllAttempts(book, variant, { person: who });
+    expect(codes, variantKey(variant)).toEqual(plainAttempts(rulebook, variant, TEST_DAY, asked).map((attempt) => attempt.codes));
+    for (const code of codes.flat()) count(code);
   }
 }
 
@@ -57,6 +85,28 @@ describe('300 random rulebooks against the plain checker', () => {
     fc.assert(
       fc.property(randomBook, (rulebook) => void sameVerdicts(rulebook)),
       { seed: SEED + 100 * part, numRuns: BOOKS / PARTS.length },
+    );
+  });
+
+  it('agree on check 13 for persons of every kind', () => {
+    const asked = fc.record({
+      excluded: fc.subarray(['aha', 'nut', 'oat']),
+      capIds: fc.subarray(['clay-cap']),
+      isMildest: fc.boolean(),
+      policies: fc.subarray(['aha', 'nut'] as const),
+    });
+    fc.assert(
+      fc.property(randomBook, asked, (rulebook, { policies, ...who }) =>
+        sameForPerson(
+          {
+            ...rulebook,
+            personCaps: [{ id: 'clay-cap', materialClass: 'clay', maxPpm: sharePpm(15_500) }],
+            crossContacts: policies.map((tag) => ({ tag, policy: { kind: 'none', reason: 'r' } as const })),
+          },
+          who,
+        ),
+      ),
+      { seed: SEED + 7, numRuns: 60 },
     );
   });
 
@@ -93,6 +143,10 @@ describe('300 random rulebooks against the plain checker', () => {
       'law-colourant',
       'exposure-margin',
       'exposure-no-figure',
+      'person-excluded',
+      'person-cap',
+      'person-mildest',
+      'cross-contact',
     ].filter((code) => !tally.has(code));
     expect(never).toEqual([]);
     expect(tally.get('permitted') ?? 0).toBeGreaterThan(100);

@@ -1,4 +1,4 @@
-// The fifteen checks, as few words as possible and no index: what the program must agree with. Checks 14 and 15 belong to benches and shops and stay out.
+// Checks 1 to 13, as few words as possible and no index: what the program must agree with. Checks 14 and 15 belong to benches and shops and stay out.
 
 import type { PairLimit } from '#lib/rulebook/judgement.ts';
 import type { MaterialClass } from '#lib/rulebook/material.ts';
@@ -22,7 +22,14 @@ export interface PlainAsked {
   readonly variant: PlainVariant;
   readonly adjuster: PlainChoice | null;
   readonly day: string;
-  readonly excluded?: readonly string[];
+  readonly person?: PlainPerson;
+}
+
+/** What check 13 asks of one customer. */
+export interface PlainPerson {
+  readonly excluded: readonly string[];
+  readonly capIds?: readonly string[];
+  readonly isMildest?: boolean;
 }
 
 export interface PlainAttempt {
@@ -31,12 +38,7 @@ export interface PlainAttempt {
 }
 
 /** Every attempt to make a variant: no adjuster first, then their levels upward; plans with fewest lines, smallest additions, first codes. */
-export function plainAttempts(
-  book: Rulebook,
-  variant: PlainVariant,
-  day: string,
-  excluded: readonly string[] = [],
-): readonly PlainAttempt[] {
+export function plainAttempts(book: Rulebook, variant: PlainVariant, day: string, person?: PlainPerson): readonly PlainAttempt[] {
   const adjusters = [...book.actives].filter((active) => active.role === 'adjuster').sort((a, b) => (a.code < b.code ? -1 : 1));
   const wanted = new Set([
     ...find(book.shades, variant.shadeId).parts.map((part) => part.materialId),
@@ -55,7 +57,7 @@ export function plainAttempts(
     const sorted = [...plans].sort(
       (a, b) => a.length - b.length || Math.round((additions(a) - additions(b)) * 1e6) || (codes(a) < codes(b) ? -1 : 1),
     );
-    return sorted.map((lines) => ({ lines, codes: plainCodes(book, { variant, adjuster, day, excluded }, lines) }));
+    return sorted.map((lines) => ({ lines, codes: plainCodes(book, { variant, adjuster, day, person }, lines) }));
   });
 }
 
@@ -72,7 +74,7 @@ export function plainCodes(book: Rulebook, asked: PlainAsked, lines: readonly Pl
     ...preservation(book, jar, ph),
     ...law(book, jar, asked.day),
     ...exposure(book, jar),
-    ...person(book, jar, asked.excluded ?? []),
+    ...(asked.person ? personal(book, jar, asked.person) : []),
   ];
   return [...new Set(codes)].sort();
 }
@@ -317,5 +319,18 @@ function exposure(book: Rulebook, jar: PlainJar): readonly string[] {
   });
 }
 
-const person = (book: Rulebook, jar: PlainJar, excluded: readonly string[]): readonly string[] =>
-  [...jar.materials.keys()].some((id) => find(book.materials, id).tags.some((tag) => excluded.includes(tag))) ? ['person-excluded'] : [];
+function personal(book: Rulebook, jar: PlainJar, { excluded, capIds = [], isMildest = false }: PlainPerson): readonly string[] {
+  const tagsOf = (ids: readonly string[]): ReadonlySet<string> => new Set(ids.flatMap((id) => find(book.materials, id).tags));
+  const inJar = tagsOf([...jar.materials.keys()]);
+  const atBench = tagsOf(book.stocks.flatMap((stock) => stock.parts.map((part) => part.materialId)));
+  const beside = excluded.filter((tag) => atBench.has(tag) && !inJar.has(tag));
+  const policyOf = (tag: string): string => book.crossContacts.find((row) => row.tag === tag)?.policy.kind ?? 'ask-staff';
+  const caps = capIds.map((id) => find(book.personCaps, id));
+  const irritancy = sum([...jar.materials].map(([id, share]) => times(share, q(find(book.materials, id).irritancyUnitsPerPpm * PPM))));
+  return [
+    ...(excluded.some((tag) => inJar.has(tag)) ? ['person-excluded'] : []),
+    ...(caps.some((cap) => isOver(classShare(book, jar, cap.materialClass), ppm(cap.maxPpm))) ? ['person-cap'] : []),
+    ...(isMildest && isOver(irritancy, q(book.house.gentleIrritancyUnits)) ? ['person-mildest'] : []),
+    ...(beside.some((tag) => policyOf(tag) === 'ask-staff') ? ['cross-contact'] : []),
+  ];
+}

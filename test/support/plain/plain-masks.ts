@@ -102,7 +102,7 @@ function candidate(
         .map((one) => one.activeId)
         .sort()
         .join('+')}`,
-      mayHave: plainAttempts(book, variant, day, excluded).some((attempt) => attempt.codes.length === 0),
+      mayHave: plainAttempts(book, variant, day, { excluded }).some((attempt) => attempt.codes.length === 0),
     },
   ];
 }
