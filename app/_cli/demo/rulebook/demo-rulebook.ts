@@ -4,15 +4,19 @@ import { parseRulebook } from '#lib/contracts/rulebook.ts';
 import type { Rulebook } from '#lib/rulebook/rulebook.ts';
 import type { LocalDay } from '#lib/units/time.ts';
 import { BASE, HOUSE } from './base.data.ts';
+import { CAUTIONS, CROSS_CONTACTS } from './cautions.data.ts';
 import { demoDates } from './dates.ts';
 import { judgementData } from './judgements.data.ts';
 import { LIMITS, marketData } from './limits.data.ts';
 import { MATERIALS } from './materials.data.ts';
 import { ACTIVES, JAR_SIZES, LABEL_SIZES, SCALE_PROFILES, SHADES, VESSELS } from './offers.data.ts';
-import { CAUTIONS, CONCERNS, CROSS_CONTACTS, PERSON_CAPS, QUESTIONS } from './questionnaire.data.ts';
+import { CONCERNS, PERSON_CAPS, QUESTIONS } from './questionnaire.data.ts';
 import { STOCKS } from './stocks.data.ts';
 import { SUBSTANCES } from './substances.data.ts';
 import { TEXTS_EN } from './texts.en.data.ts';
+import { TEXTS_FR } from './texts.fr.data.ts';
+import { TEXTS_OFFER_EN } from './texts-offer.en.data.ts';
+import { TEXTS_OFFER_FR } from './texts-offer.fr.data.ts';
 
 /** The document in its wire form, dated from the day of the shop's first start. */
 export function demoRulebookDocument(startDay: LocalDay): unknown {
@@ -43,7 +47,7 @@ export function demoRulebookDocument(startDay: LocalDay): unknown {
     vessels: VESSELS,
     labelSizes: LABEL_SIZES,
     scaleProfiles: SCALE_PROFILES,
-    texts: { en: TEXTS_EN },
+    texts: { en: { ...TEXTS_EN, ...TEXTS_OFFER_EN }, fr: { ...TEXTS_FR, ...TEXTS_OFFER_FR } },
   };
 }
 

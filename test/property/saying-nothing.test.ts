@@ -1,0 +1,135 @@
+// Whoever would rather not say is offered nothing that an honest answer, or any combination of ticked ones, would have kept from them.
+// By exact counts of A and of A with B on two books, and by the effects themselves for whatever the demonstration comes to make.
+import { describe, expect, it } from 'vitest';
+import { demoRulebook } from '#app/_cli/demo/rulebook/demo-rulebook.ts';
+import type { Person } from '#lib/answers/person.ts';
+import { readAnswers } from '#lib/answers/read-answers.ts';
+import { invariant } from '#lib/base/invariant.ts';
+import { openBook } from '#lib/rulebook/book.ts';
+import type { Option, Question } from '#lib/rulebook/questionnaire.ts';
+import type { Rulebook } from '#lib/rulebook/rulebook.ts';
+import { permittedVariants } from '#lib/variants/permitted.ts';
+import { judgeVariant } from '#lib/verdict/judge.ts';
+import { aDemoRulebook, TEST_DAY } from '#test/support/a-demo-book.ts';
+
+/** Above this every nth variant of the list is counted. */
+const MOST_COUNTED = 250;
+
+const endsVisit = ({ effects }: Option): boolean => effects.some(({ kind }) => kind === 'outcome');
+
+/** Every answer that can be given to a question and still leads to masks. */
+function answersTo({ options, choose, mostCount }: Question): readonly (readonly Option[])[] {
+  const open = options.filter((option) => !endsVisit(option));
+  if (choose === 'one') return open.map((option) => [option]);
+  const together = open.filter(({ exclusive }) => !exclusive);
+  const sets: Option[][] = [[]];
+  for (const option of together) sets.push(...sets.map((one) => [...one, option]));
+  return [
+    ...sets.filter((one) => one.length > 0 && one.length <= mostCount),
+    ...open.filter(({ exclusive }) => exclusive).map((one) => [one]),
+  ];
+}
+
+function personOf(rulebook: Rulebook, question: Question, options: readonly Option[]): Person {
+  const read = readAnswers({ ...rulebook, questions: [question] }, [{ questionId: question.id, optionIds: options.map(({ id }) => id) }]);
+  invariant(read.ok, `an answer to ${question.id} was refused`);
+  return read.value;
+}
+
+/** What a person's answers keep from them; a larger area counts as one more. */
+const keptFrom = (person: Person): readonly string[] => [
+  ...[...person.excluded.keys()].map((tag) => `no ${tag}`),
+  ...[...person.capIds.keys()].map((capId) => `cap ${capId}`),
+  ...(person.mildest.length > 0 ? ['mildest'] : []),
+  ...(person.areaFactorPpm === null ? [] : [`area ${person.areaFactorPpm}`]),
+];
+
+const skipOf = (question: Question): Option | undefined => question.options.find((option) => option.isSkip && !endsVisit(option));
+const nameOf = (options: readonly Option[]): string => options.map(({ id }) => id).join(' + ');
+
+/** Keys of the counted variants that the answer leaves. */
+function offeredTo(rulebook: Rulebook): (person: Person) => ReadonlySet<number> {
+  const book = openBook(rulebook);
+  const all = permittedVariants(book, TEST_DAY);
+  const every = Math.ceil(all.length / MOST_COUNTED);
+  const counted = all.filter((_, index) => index % every === 0);
+  const known = new Map<string, ReadonlySet<number>>();
+  return (person) => {
+    const key = [...keptFrom(person)].sort().join();
+    const found =
+      known.get(key) ??
+      new Set(
+        counted.flatMap(({ variant }, index) =>
+          judgeVariant(book, variant, { day: TEST_DAY, person }).verdict.kind === 'permitted' ? [index] : [],
+        ),
+      );
+    known.set(key, found);
+    return found;
+  };
+}
+
+describe.each([
+  ['the small shop', aDemoRulebook()],
+  ['the demonstration', demoRulebook(TEST_DAY)],
+])('%s', (_name, rulebook) => {
+  const withSkip = rulebook.questions.filter((question) => skipOf(question) !== undefined);
+  const offered = offeredTo(rulebook);
+
+  it('has questions that can be left unsaid, and masks to count', () => {
+    expect(withSkip.length).toBeGreaterThan(1);
+    const [question] = withSkip;
+    const nothing = question?.options.find(({ effects }) => effects.length === 0);
+    invariant(question && nothing, 'an answer that asks for nothing');
+    expect(offered(personOf(rulebook, question, [nothing])).size).toBeGreaterThan(20);
+  });
+
+  it.each(withSkip.map((question) => [question.id, question] as const))(
+    '%s: the masks left are among those of every other answer',
+    (_id, question) => {
+      const skip = skipOf(question);
+      invariant(skip, question.id);
+      const left = offered(personOf(rulebook, question, [skip]));
+      const wider = answersTo(question).filter((answer) => {
+        const others = offered(personOf(rulebook, question, answer));
+        return [...left].filter((index) => others.has(index)).length !== left.size;
+      });
+      expect(wider.map(nameOf)).toEqual([]);
+    },
+  );
+
+  it('an answer makes a question needless only when it already keeps all that any answer to it would', () => {
+    const needless = rulebook.questions.flatMap((question) =>
+      question.options.flatMap((option) => option.skipsQuestionIds.map((skippedId) => ({ question, option, skippedId }))),
+    );
+    const wider = needless.filter(({ question, option, skippedId }) => {
+      const kept = new Set(keptFrom(personOf(rulebook, question, [option])));
+      const skipped = rulebook.questions.find(({ id }) => id === skippedId);
+      return skipped?.options.some(
+        (one) => endsVisit(one) || keptFrom(personOf(rulebook, skipped, [one])).some((other) => !kept.has(other)),
+      );
+    });
+    expect(wider.map(({ option, skippedId }) => `${option.id} skips ${skippedId}`)).toEqual([]);
+  });
+});
+
+describe('whatever the demonstration makes', () => {
+  const rulebook = demoRulebook(TEST_DAY);
+  const withSkip = rulebook.questions.filter((question) => skipOf(question) !== undefined);
+
+  it('all of health can be left unsaid', () => {
+    expect(withSkip.map(({ id }) => id)).toEqual(['sting', 'today', 'recent', 'doctor', 'react', 'pregnant']);
+  });
+
+  it.each(withSkip.map((question) => [question.id, question] as const))(
+    '%s: saying nothing keeps at least as much as any other answer',
+    (_id, question) => {
+      const skip = skipOf(question);
+      invariant(skip, question.id);
+      const unsaid = new Set(keptFrom(personOf(rulebook, question, [skip])));
+      const wider = answersTo(question).filter((answer) =>
+        keptFrom(personOf(rulebook, question, answer)).some((kept) => !unsaid.has(kept)),
+      );
+      expect(wider.map(nameOf)).toEqual([]);
+    },
+  );
+});
