@@ -7,6 +7,7 @@ import type { LabelContent } from '#lib/label/label-content.ts';
 import { DataMatrix } from './data-matrix.tsx';
 import styles from './jar-label.module.css';
 import { printText } from './print-text.ts';
+import { unbroken } from './unbroken.ts';
 
 const STRATA = { width: 66, height: 36 } as const;
 
@@ -41,8 +42,8 @@ export function JarLabel({ label }: { readonly label: LabelView }): ReactNode {
         </div>
       </div>
       <div className={styles.rest} data-fit="">
-        <p>{content.directions}</p>
-        <p className={styles.cautions}>{content.cautions.map((caution) => caution.text).join(' ')}</p>
+        <p>{unbroken(content.directions)}</p>
+        <p className={styles.cautions}>{content.cautions.map((caution) => unbroken(caution.text)).join(' ')}</p>
         <p>
           <strong>{t('label-ingredients')}</strong> {content.ingredientsText}
         </p>

@@ -48,7 +48,12 @@ export function MixingCard({ card }: { readonly card: PrintCard }): ReactNode {
         <p className={styles.sign}>{t('card-made-by')}</p>
         <p className={styles.sign}>{t('card-checked-by')}</p>
         <p className={styles.legend}>
-          <span className={styles.square} /> {t('card-second')}
+          {card.lines.some((line) => line.needsSecondPerson) && (
+            <>
+              <span className={styles.square} /> {t('card-second')}{' '}
+            </>
+          )}
+          {t('card-unit')}
         </p>
         <p className={styles.end}>{t('card-page')}</p>
       </footer>

@@ -9,6 +9,7 @@ import { StepRail } from '#app/_ui/frames/step-rail.tsx';
 import styles from './bench.module.css';
 import { benchText } from './bench-text.ts';
 import { railSteps } from './rail-steps.ts';
+import { SignInAgain } from './reply-words.tsx';
 import type { Desk } from './use-desk.ts';
 
 export interface StepProps {
@@ -46,7 +47,7 @@ export function DeskFrame(
     >
       <div className={styles.work}>
         <div role="alert" className={styles.alert}>
-          {note !== null && <Notice tone="stop" title={note} />}
+          {note !== null && <Notice tone="stop" title={note} {...(desk.isSignedOut && { end: <SignInAgain /> })} />}
         </div>
         {children}
       </div>

@@ -63,9 +63,13 @@ function CodeForm(props: {
   readonly hint?: string;
   readonly onCode: (code: string) => void;
 }): ReactNode {
+  const { t } = benchText();
+  const [isMissing, setMissing] = useState(false);
   const submit = (event: FormEvent<HTMLFormElement>): void => {
     event.preventDefault();
-    props.onCode(String(new FormData(event.currentTarget).get('code')));
+    const code = String(new FormData(event.currentTarget).get('code')).trim();
+    setMissing(code === '');
+    if (code !== '') props.onCode(code);
   };
   return (
     <form id={props.id} className={styles.narrow} onSubmit={submit} noValidate>
@@ -74,6 +78,7 @@ function CodeForm(props: {
         name="code"
         label={props.label}
         hint={props.hint}
+        error={isMissing ? t('resume-empty') : undefined}
         icon="scan"
         autoComplete="off"
         autoCapitalize="characters"

@@ -17,6 +17,7 @@ import styles from './bench.module.css';
 import { benchText } from './bench-text.ts';
 import { hundredthsOf } from './read-decimal.ts';
 import { refusalWords } from './refusal-words.ts';
+import { problemWords } from './reply-words.tsx';
 
 type Fitness = Extract<BenchDoing, { kind: 'fitness' }>;
 type Mistakes = Readonly<Record<string, string>>;
@@ -44,8 +45,7 @@ async function keep(check: FitnessInput['check'], badKey: 'fitness-bad' | 'meter
   const { t } = benchText();
   const reply = await checkFitness({ requestKey: newRequestKey(), check });
   if (reply.kind === 'unreachable') return t('unreachable');
-  if (reply.kind === 'problem')
-    return t('problem', { title: reply.problem.title, detail: reply.problem.fields.map((field) => field.message).join('. ') });
+  if (reply.kind === 'problem') return problemWords(reply.problem);
   if (!reply.body.ok) return refusalWords(reply.body.refusal);
   return reply.body.hasPassed ? null : t(badKey);
 }
@@ -118,7 +118,7 @@ function MeterForm({ meter, onChecked }: { readonly meter: NonNullable<Fitness['
     const shown = names.map((name) => hundredthsOf(String(form.get(name))));
     const slope = hundredthsOf(String(form.get('slope')));
     const wrong = [...names.filter((_, index) => shown[index] === null), ...(slope === null ? ['slope'] : [])];
-    setMistakes(Object.fromEntries(wrong.map((name) => [name, t('ph-mistake')])));
+    setMistakes(Object.fromEntries(wrong.map((name) => [name, t(name === 'slope' ? 'slope-mistake' : 'ph-mistake')])));
     if (slope === null || wrong.length > 0) return;
     const told = await keep({ kind: 'ph-meter', shownPhX100: shown.map((one) => one ?? 0), slopePpm: slope * 100 }, 'meter-bad');
     setNote(told);

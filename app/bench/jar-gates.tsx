@@ -54,12 +54,12 @@ export function PausedPage(props: StepProps & { readonly onGoOn: () => void }): 
 export function ResumePage(props: StepProps & { readonly jarCode: string; readonly onRight: () => void }): ReactNode {
   const { jarCode, onRight } = props;
   const { t } = benchText();
-  const [isOther, setOther] = useState(false);
+  const [mistake, setMistake] = useState<'resume-empty' | 'resume-other' | null>(null);
   const submit = (event: FormEvent<HTMLFormElement>): void => {
     event.preventDefault();
     const typed = String(new FormData(event.currentTarget).get('jar')).replace(/[\s-]/g, '').toUpperCase();
     const isRight = typed.length >= TAIL_LENGTH && jarCode.endsWith(typed);
-    setOther(!isRight);
+    setMistake(isRight ? null : typed === '' ? 'resume-empty' : 'resume-other');
     if (isRight) onRight();
   };
   return (
@@ -81,7 +81,7 @@ export function ResumePage(props: StepProps & { readonly jarCode: string; readon
             id="jar"
             name="jar"
             label={t('resume-field')}
-            error={isOther ? t('resume-other', { tail: jarCode.slice(-TAIL_LENGTH) }) : undefined}
+            error={mistake === null ? undefined : t(mistake)}
             icon="scan"
             autoComplete="off"
             autoCapitalize="characters"

@@ -10,6 +10,7 @@ import type { BenchRefusalBody } from '#lib/contracts/bench-refusal.ts';
 import styles from './bench.module.css';
 import { benchText } from './bench-text.ts';
 import { refusalWords } from './refusal-words.ts';
+import { problemWords } from './reply-words.tsx';
 
 type LotRefusal = Extract<BenchRefusalBody, { kind: 'lot' }>;
 
@@ -30,7 +31,7 @@ export function LotEntry({ orderId, expected, cautions, onRight }: LotEntryProps
     event.preventDefault();
     const lotCode = String(new FormData(event.currentTarget).get('lot')).trim();
     const found = await checkedLot(orderId, lotCode);
-    setMistake(lotCode === '' ? asked : found.mistake);
+    setMistake(lotCode === '' ? t('lot-empty') : found.mistake);
     setWrong(found.wrong);
     if (lotCode !== '' && found.mistake === null) onRight(lotCode.toUpperCase());
   };
@@ -73,7 +74,7 @@ async function checkedLot(orderId: string, lotCode: string): Promise<Checked> {
   if (lotCode === '') return { mistake: null, wrong: null };
   const reply = await lookAtLot(orderId, lotCode);
   if (reply.kind === 'unreachable') return { mistake: t('unreachable'), wrong: null };
-  if (reply.kind === 'problem') return { mistake: t('problem', { title: reply.problem.title, detail: reply.problem.detail }), wrong: null };
+  if (reply.kind === 'problem') return { mistake: problemWords(reply.problem), wrong: null };
   if (reply.body.ok) return { mistake: null, wrong: null };
   const { refusal } = reply.body;
   return { mistake: refusalWords(refusal), wrong: refusal.kind === 'lot' ? refusal : null };

@@ -155,18 +155,31 @@ function GrowWay({ desk, doing }: StepProps & { readonly doing: Mending }): Reac
 export function DiscardWay({ desk }: Pick<StepProps, 'desk'>): ReactNode {
   const { t, target, money } = benchText();
   const { orderId, discard, currency } = desk.view;
+  const [isMissing, setMissing] = useState(false);
   const submit = (event: FormEvent<HTMLFormElement>): void => {
     event.preventDefault();
-    const reason = String(new FormData(event.currentTarget).get('reason'));
+    const reason = String(new FormData(event.currentTarget).get('reason')).trim();
+    setMissing(reason === '');
+    if (reason === '') return;
     void desk.act((requestKey) => mend({ requestKey, orderId, mend: { kind: 'discard', reason } }));
   };
   return (
     <form className={styles.way} onSubmit={submit} noValidate>
       <h2 className="type-heading">{t('discard-title')}</h2>
       <p className="type-small type-second">
-        {t('discard-note', { mass: target(massUg(discard.massUg)), cost: money(moneyMinor(discard.wasteMinor), currency) })}
+        {discard.massUg === 0
+          ? t('discard-note-none')
+          : t('discard-note', { mass: target(massUg(discard.massUg)), cost: money(moneyMinor(discard.wasteMinor), currency) })}
       </p>
-      <TextField id="reason" name="reason" label={t('discard-reason')} hint={t('discard-reason-hint')} autoComplete="off" maxLength={500} />
+      <TextField
+        id="reason"
+        name="reason"
+        label={t('discard-reason')}
+        hint={t('discard-reason-hint')}
+        error={isMissing ? t('reason-missing') : undefined}
+        autoComplete="off"
+        maxLength={500}
+      />
       <Button kind="destructive" type="submit" wide>
         {t('discard-do')}
       </Button>

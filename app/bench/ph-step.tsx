@@ -24,13 +24,13 @@ export function PhStep(props: StepProps & { readonly doing: PhDoing }): ReactNod
   const { desk, doing } = props;
   const { t, target } = benchText();
   const [text, setText] = useState('');
-  const [hasMistake, setMistake] = useState(false);
+  const [mistake, setMistake] = useState<'ph-mistake' | 'ph-range' | null>(null);
   const [way, setWay] = useState<'measure' | 'hold' | 'correct'>('measure');
   const range = { min: phDigits(doing.minPhX100), max: phDigits(doing.maxPhX100) };
   const submit = async (event: FormEvent): Promise<void> => {
     event.preventDefault();
     const phX100 = hundredthsOf(text);
-    setMistake(phX100 === null || phX100 > 1400);
+    setMistake(phX100 === null ? 'ph-mistake' : phX100 > 1400 ? 'ph-range' : null);
     if (phX100 === null || phX100 > 1400) return;
     if (await desk.act((requestKey) => check({ requestKey, orderId: desk.view.orderId, check: { kind: 'ph', phX100 } }))) setText('');
   };
@@ -69,7 +69,7 @@ export function PhStep(props: StepProps & { readonly doing: PhDoing }): ReactNod
           <TextField
             id="ph"
             label={t('ph-field')}
-            error={hasMistake ? t('ph-mistake') : undefined}
+            error={mistake === null ? undefined : t(mistake)}
             value={text}
             onChange={(event) => setText(event.target.value)}
             inputMode="decimal"

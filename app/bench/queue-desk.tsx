@@ -5,6 +5,7 @@ import { useEffect, useState } from 'react';
 import { claim } from '#app/_client/bench-acts.ts';
 import { queueWatch } from '#app/_client/bench-looks.ts';
 import { newRequestKey } from '#app/_client/request-key.ts';
+import type { Reply } from '#app/_client/send.ts';
 import { signOut } from '#app/_client/sign-in.ts';
 import { Button, ButtonLink } from '#app/_ui/controls/button.tsx';
 import { Notice } from '#app/_ui/controls/notice.tsx';
@@ -23,27 +24,36 @@ import { instantMs } from '#lib/units/time.ts';
 import styles from './bench.module.css';
 import { benchText } from './bench-text.ts';
 import { layerOf } from './rail-steps.ts';
-import { refusalWords } from './refusal-words.ts';
+import { problemWords, SignInAgain } from './reply-words.tsx';
+import { noteOf } from './use-desk.ts';
 
 const LOOK_EVERY_MS = 4_000;
 
 type Row = BenchQueue['rows'][number];
 
+const isOut = (reply: Reply<unknown>): boolean => reply.kind === 'problem' && reply.problem.kind === 'signed-out';
+
 export function QueueDesk({ initial, who }: { readonly initial: BenchQueue; readonly who: string }): ReactNode {
   const { t } = benchText();
   const [queue, setQueue] = useState(initial);
   const [note, setNote] = useState<string | null>(null);
+  const [isSignedOut, setSignedOut] = useState(false);
   useEffect(() => {
     const watch = queueWatch();
     const timer = setInterval(() => {
       void watch().then((reply) => {
         if (reply.kind === 'answer') setQueue(reply.body);
-        setNote(reply.kind === 'unreachable' ? t('queue-offline') : null);
+        setSignedOut(isOut(reply));
+        setNote(reply.kind === 'unreachable' ? t('queue-offline') : reply.kind === 'problem' ? problemWords(reply.problem) : null);
       });
     }, LOOK_EVERY_MS);
     return () => clearInterval(timer);
   }, [t]);
 
+  const tell = (told: string | null, isOut: boolean): void => {
+    setNote(told);
+    setSignedOut(isOut);
+  };
   const inHand = queue.rows.filter((row) => row.stage === 'claimed' || row.stage === 'mixing');
   const waiting = queue.rows.filter((row) => row.stage === 'placed');
   const mine = inHand.find((row) => row.isMine);
@@ -54,14 +64,16 @@ export function QueueDesk({ initial, who }: { readonly initial: BenchQueue; read
     <BenchFrame word={t('bench')} place={queue.shopName} skip={t('skip-queue')} end={<SignOut who={who} />}>
       <div className={styles.queue}>
         <div className={styles.queueMain}>
-          {note !== null && <Notice tone="care" role="alert" title={note} />}
-          {next ? <NextOrder row={next} zone={queue.zone} isMine={next === mine} onNote={setNote} /> : <Nothing />}
+          {note !== null && <Notice tone="care" role="alert" title={note} {...(isSignedOut && { end: <SignInAgain /> })} />}
+          {next ? <NextOrder row={next} zone={queue.zone} isMine={next === mine} onNote={tell} /> : <Nothing />}
         </div>
         <div className={styles.side}>
-          <Rows head="queue-then" rows={of('placed')} zone={queue.zone} end />
-          <Rows head="queue-in-hand" rows={of('claimed', 'mixing')} zone={queue.zone} />
-          <Rows head="queue-ready" rows={of('ready')} zone={queue.zone} />
-          <Rows head="queue-held" rows={of('held', 'jar-held')} zone={queue.zone} />
+          <div className={styles.lists}>
+            <Rows head="queue-then" rows={of('placed')} zone={queue.zone} end />
+            <Rows head="queue-in-hand" rows={of('claimed', 'mixing')} zone={queue.zone} />
+            <Rows head="queue-ready" rows={of('ready')} zone={queue.zone} />
+            <Rows head="queue-held" rows={of('held', 'jar-held')} zone={queue.zone} />
+          </div>
           <Chips queue={queue} />
         </div>
       </div>
@@ -92,14 +104,14 @@ function NextOrder(props: {
   readonly row: Row;
   readonly zone: string;
   readonly isMine: boolean;
-  readonly onNote: (note: string) => void;
+  readonly onNote: (note: string | null, isSignedOut: boolean) => void;
 }): ReactNode {
   const { row, zone, isMine, onNote } = props;
   const { t, target, time } = benchText();
   const take = async (): Promise<void> => {
     const reply = await claim({ requestKey: newRequestKey(), orderId: row.orderId });
     if (reply.kind === 'answer' && reply.body.ok) return window.location.assign(`/bench/order/${row.orderId}`);
-    onNote(reply.kind === 'answer' && !reply.body.ok ? refusalWords(reply.body.refusal) : t('unreachable'));
+    onNote(noteOf(reply), isOut(reply));
   };
   return (
     <section className={styles.next} aria-labelledby="next">

@@ -7,11 +7,14 @@ import type { Reply } from '#app/_client/send.ts';
 import type { BenchOutput, BenchView } from '#lib/contracts/bench-view.ts';
 import { benchText } from './bench-text.ts';
 import { refusalWords } from './refusal-words.ts';
+import { problemWords } from './reply-words.tsx';
 
 export interface Desk {
   readonly view: BenchView;
   /** What to tell the mixer; null: nothing. */
   readonly note: string | null;
+  /** The last act was not done because nobody is signed in any more. */
+  readonly isSignedOut: boolean;
   readonly isBusy: boolean;
   readonly say: (note: string | null) => void;
   /** Sends an act. True when it was done. */
@@ -28,6 +31,7 @@ export function useDesk(initial: BenchView): Desk {
   const [view, setView] = useState(initial);
   const [note, say] = useState<string | null>(null);
   const [isBusy, setBusy] = useState(false);
+  const [isSignedOut, setSignedOut] = useState(false);
   const running = useRef(false);
   /** Acts so far: a look that began before the last one comes too late. */
   const actsCount = useRef(0);
@@ -46,9 +50,11 @@ export function useDesk(initial: BenchView): Desk {
       actsCount.current += 1;
       setBusy(true);
       say(null);
-      const reply = await persistently(call, () => say(t('unreachable')));
-      running.current = false;
-      setBusy(false);
+      const reply = await persistently(call, () => say(t('unreachable'))).finally(() => {
+        running.current = false;
+        setBusy(false);
+      });
+      setSignedOut(reply.kind === 'problem' && reply.problem.kind === 'signed-out');
       const told = noteOf(reply);
       say(told);
       if (reply.kind === 'answer' && reply.body.ok) setView(reply.body.view);
@@ -57,7 +63,7 @@ export function useDesk(initial: BenchView): Desk {
     },
     [refresh, t],
   );
-  return { view, note, isBusy, say, act, refresh };
+  return { view, note, isSignedOut, isBusy, say, act, refresh };
 }
 
 /** The same act with the same key, so that a reply that got lost does no harm. */
@@ -73,12 +79,10 @@ async function persistently(call: (requestKey: string) => Promise<Reply<BenchOut
   return attempt(TRIES_COUNT);
 }
 
-function noteOf(reply: Reply<BenchOutput>): string | null {
+/** What a reply leaves to be told; null: it was done. */
+export function noteOf(reply: Reply<BenchOutput>): string | null {
   const { t } = benchText();
   if (reply.kind === 'unreachable') return t('unreachable');
-  if (reply.kind === 'problem') {
-    const { title, detail, fields, faultId } = reply.problem;
-    return t('problem', { title, detail: faultId ?? (fields.map((field) => field.message).join('. ') || detail) });
-  }
+  if (reply.kind === 'problem') return problemWords(reply.problem);
   return reply.body.ok ? null : refusalWords(reply.body.refusal);
 }

@@ -21,6 +21,7 @@ import { benchText, shownName, spokenName } from './bench-text.ts';
 import type { StepProps } from './desk-frame.tsx';
 import { DeskFrame } from './desk-frame.tsx';
 import { LotEntry } from './lot-entry.tsx';
+import { Portions } from './portions.tsx';
 import type { SignedReading } from './second-person.tsx';
 import { SecondReading } from './second-person.tsx';
 import { TypedWeight } from './typed-weight.tsx';
@@ -72,6 +73,7 @@ export function WeighStep(props: StepProps & { readonly doing: Weighing }): Reac
         )}
       >
         <Head doing={doing} typed={typed} lotCode={lotCode} />
+        {doing.portionsUg.length > 1 && <Portions portionsUg={doing.portionsUg} />}
         {lotCode === null ? (
           <LotEntry orderId={desk.view.orderId} expected={doing.lotCode} cautions={doing.cautions} onRight={setLotCode} />
         ) : (
@@ -199,15 +201,12 @@ function stateWords(doing: Weighing, typed: Typed | null, state: WeighingState):
   return state === 'heavy' ? t('state-heavy', { mass: target(massUg(typed - doing.hiUg)) }) : t('state-stable');
 }
 
-/** What to know while pouring: of which lot, and in which portions. */
+/** What to know while pouring: of which lot. */
 function hints(doing: Weighing): readonly string[] {
   const { t } = benchText();
   return [
     ...(doing.weighingsCount > 1 ? [t('of-lots', { no: doing.weighingNo, count: doing.weighingsCount })] : []),
     ...(doing.isSecondPaste ? [t('second-paste')] : []),
-    ...(doing.portionsUg.length > 1
-      ? [t('portions', { list: doing.portionsUg.map((mass) => targetDigits(massUg(mass), 'en')).join(', ') })]
-      : []),
   ];
 }
 

@@ -30,7 +30,7 @@ export function SignInForm({ next, places }: { readonly next: string | null; rea
     setError(null);
     if (empty.length > 0) return event.currentTarget.querySelector<HTMLInputElement>(`#${empty[0]}`)?.focus();
     const reply = await signIn({
-      code: String(form.get('code')),
+      code: String(form.get('code')).trim(),
       password: String(form.get('password')),
       stationId: stationId === '' ? null : stationId,
     });

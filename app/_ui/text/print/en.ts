@@ -34,7 +34,8 @@ export const en = {
   'card-read': 'Read: ________',
   'card-made-by': 'Made by',
   'card-checked-by': 'Checked by',
-  'card-second': '= a second person checks. Weights in g.',
+  'card-second': '= a second person checks.',
+  'card-unit': 'Weights in g.',
   'card-page': 'Page 1 of 1',
 
   'line-cream': 'Cream {code}',
