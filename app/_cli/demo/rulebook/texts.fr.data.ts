@@ -51,7 +51,7 @@ const SKIN = {
   'option.feel-tight': 'Tendue ou sèche partout',
   'option.feel-shiny': 'Brillante partout',
   'option.feel-mixed': 'Brillante par endroits seulement',
-  'option.feel-right': 'Bien comme elle est',
+  'option.feel-right': 'Ni sèche ni brillante',
   'option.feel-unsure': 'Je ne sais pas',
 
   'question.sting': 'Votre peau pique-t-elle, démange-t-elle ou rougit-elle quand vous essayez quelque chose de nouveau ?',
@@ -69,7 +69,7 @@ const SKIN = {
   'option.today-sunburn': 'Un coup de soleil',
   'option.today-rash': 'Des rougeurs, des cloques, des plaques humides ou avec des croûtes',
   'option.today-lumps': 'Des bosses sensibles, chaudes ou gonflées',
-  'option.today-mole': 'Un grain de beauté ou une marque apparus ou changés',
+  'option.today-mole': 'Un grain de beauté ou une marque, nouveau ou qui a changé',
   'option.today-none': 'Rien de tout cela',
   'option.today-skip': 'Je préfère ne pas répondre',
   'option.today-skip.hint': 'Nous choisirons parmi nos masques les plus doux',
@@ -84,7 +84,7 @@ const SKIN = {
   'option.recent-skip': 'Je ne sais pas, ou je préfère ne pas répondre',
   'option.recent-skip.hint': 'Par prudence, nous laisserons de côté les acides et le parfum',
 
-  'question.doctor': 'Un médecin ou une infirmière suit-il la peau à cet endroit ?',
+  'question.doctor': 'La peau à cet endroit est-elle suivie par un médecin ou une infirmière ?',
   'question.doctor.why': 'Dites oui aussi si vous prenez un médicament pour la peau.',
   'option.doctor-yes': 'Oui',
   'option.doctor-no': 'Non',
@@ -118,7 +118,7 @@ const CARE = {
   'option.pregnant-skip.hint': 'Nous laissons de côté les mêmes choses que pour un oui',
 
   'question.sun': 'Votre peau verra-t-elle beaucoup de soleil dans les 7 jours à venir ?',
-  'question.sun.why': 'Pensez à la plage, au travail dehors, au ski ou aux UV en cabine.',
+  'question.sun.why': 'Pensez à la plage, au travail dehors, au ski ou aux cabines UV.',
   'option.sun-yes': 'Oui',
   'option.sun-no': 'Non',
   'option.sun-unsure': 'Je ne sais pas',
@@ -130,7 +130,7 @@ const CARE = {
   'option.scent-any': 'Cela m’est égal',
 };
 
-/** FDA's warning stands on labels of the US, for readers of French too in the words of the shop. */
+/** A translation to read: on labels of the US only the English words count. */
 const SUN_US =
   'Alerte coup de soleil : ce produit contient un acide alpha-hydroxylé (AHA) qui peut augmenter la sensibilité de votre peau au soleil, et surtout le risque de coup de soleil. Utilisez une crème solaire, portez des vêtements couvrants et limitez l’exposition au soleil pendant l’utilisation de ce produit et la semaine qui suit.';
 
@@ -162,14 +162,14 @@ const CAUTION = {
   'caution.towels': 'Ce masque a une couleur intense. Il peut tacher les serviettes claires. Rincez bien.',
   'caution.towels.label': 'Peut tacher les serviettes claires.',
   'caution.pregnant':
-    'Pour vous, pendant la grossesse ou l’allaitement. Nous avons laissé de côté l’acide salicylique, la vitamine A et les huiles de plantes fortes. C’est par prudence. En cas de doute, demandez à votre sage-femme ou à un pharmacien. Vous pouvez lire la liste complète avec eux.',
-  'caution.ask-pharmacist': 'Demandez à un pharmacien avant d’utiliser le masque. Vous pouvez lire la liste complète avec lui.',
+    'Pour vous, pendant la grossesse ou l’allaitement. Nous avons laissé de côté l’acide salicylique, la vitamine A et les huiles de plantes fortes. C’est par prudence. En cas de doute, demandez à votre sage-femme ou à un pharmacien. Ils peuvent lire la liste complète avec vous.',
+  'caution.ask-pharmacist': 'Demandez à un pharmacien avant d’utiliser le masque. Il peut lire la liste complète avec vous.',
   'caution.also-made-oats':
-    'Nous ne mettons pas d’avoine dans ce masque. Nous en utilisons au même poste et lavons ensuite nos outils. Une trace peut rester.',
+    'Nous ne mettons pas d’avoine dans ce masque. Nous en utilisons sur le même plan de travail et lavons ensuite nos outils. Une trace peut rester.',
   'caution.also-made-daisy':
-    'Nous ne mettons pas de plantes de la famille de la pâquerette dans ce masque. Nous en utilisons au même poste et lavons ensuite nos outils. Une trace peut rester.',
+    'Nous ne mettons pas de plantes de la famille de la pâquerette dans ce masque. Nous en utilisons sur le même plan de travail et lavons ensuite nos outils. Une trace peut rester.',
   'caution.also-made-salicylic':
-    'Nous ne mettons pas d’acide salicylique dans ce masque. Nous en utilisons au même poste et lavons ensuite nos outils. Une trace peut rester.',
+    'Nous ne mettons pas d’acide salicylique dans ce masque. Nous en utilisons sur le même plan de travail et lavons ensuite nos outils. Une trace peut rester.',
   'caution.staff-dust':
     'Ces poudres font une poussière fine. Mettez masque et lunettes, et allumez l’aspiration. Abaissez la cuillère avant de la vider. Refermez aussitôt. Essuyez avec un chiffon humide. Ne balayez et ne soufflez jamais la poussière.',
   'caution.staff-acid':
