@@ -1,7 +1,7 @@
 // English of the questionnaire, the cautions and the label: short, present tense, no promise and no alarm.
 
 const LABEL = {
-  'label.product': 'Clay mask',
+  'label.product': 'Rinse-off clay mask',
   'label.directions': 'Spread a thin layer on clean skin. Leave on for 10 minutes. Rinse with warm water.',
 };
 
@@ -141,7 +141,7 @@ const CAUTION = {
   'caution.broken-skin': 'Do not use it on cut, sore or burnt skin. Wait until the skin is whole again.',
   'caution.broken-skin.label': 'Not on broken or sore skin.',
   'caution.time': 'Leave it on for 10 minutes. Do not let it dry until it cracks. Rinse with warm water. Use it once a week at most.',
-  'caution.time.label': '10 minutes, once a week at most. Rinse off.',
+  'caution.time.label': 'Once a week at most.',
   'caution.children': 'Keep it away from children. It is not for anyone under 16.',
   'caution.children.label': 'Keep from children.',
   'caution.try-first':
