@@ -35,7 +35,7 @@ export function CodePage({ show, visit, text, onWipe, hasMoreTime, onMoreTime }:
       brand={show.shopName}
       place={t('code-place')}
       titleSize="outcome"
-      flow="follow"
+      flow={hasOwn ? 'list' : 'follow'}
       spine={<Spine total={total} answered={total} asking={false} />}
       shown={
         <>
