@@ -93,7 +93,7 @@ describe('a visit without masks', () => {
     ['mole', { today: 'today-mole', doctor: 'doctor-yes' }],
     ['professional', { doctor: 'doctor-yes', recent: 'recent-peel' }],
     ['age', { age: 'age-under-16', today: 'today-cut' }],
-    ['wait', { recent: 'recent-peel', react: 'react-named' }],
+    ['wait', { recent: 'recent-peel', react: 'react-other' }],
     ['staff', { react: 'react-other' }],
   ];
 

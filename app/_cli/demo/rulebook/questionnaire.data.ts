@@ -158,7 +158,7 @@ const TO_BE_CAREFUL = [
   question('react', 'careful', {
     ...why('react'),
     choose: 'many',
-    mostCount: 8,
+    mostCount: 7,
     options: [
       reacts('aspirin'),
       reacts('perfume', SCENT_IS_OUT),
@@ -166,7 +166,6 @@ const TO_BE_CAREFUL = [
       reacts('nuts'),
       reacts('bee'),
       reacts('milk-oats'),
-      option('react-named', [outcome('staff')]),
       option('react-other', [outcome('staff')]),
       option('react-none', [], ALONE),
       unsaid('react-skip', [exclude(...Object.values(REACTIONS).flat())], { ...ALONE, ...SCENT_IS_OUT }),
