@@ -104,7 +104,7 @@ const CARE = {
   'option.react-nuts': 'Nuts or seeds',
   'option.react-bee': 'Honey, beeswax or propolis',
   'option.react-milk-oats': 'Milk, oats or wheat',
-  'option.react-other': 'Something else, in a cream or a wipe too',
+  'option.react-other': 'Something else, such as in a cream or wipe',
   'option.react-none': 'None of these',
   'option.react-skip': 'I am not sure, or would rather not say',
   'option.react-skip.hint': 'We will leave out all of these, to be careful',

@@ -1,7 +1,7 @@
 // French of the questionnaire, the cautions and the label: written anew, not word for word; narrow no-break spaces before high marks.
 
 const LABEL = {
-  'label.product': 'Masque à l’argile',
+  'label.product': 'Masque à l’argile à rincer',
   'label.directions': 'Étaler en couche fine sur une peau propre. Laisser poser 10 minutes. Rincer à l’eau tiède.',
 };
 
@@ -140,7 +140,7 @@ const CAUTION = {
   'caution.broken-skin': 'Ne l’appliquez pas sur une peau coupée, à vif ou brûlée. Attendez que la peau soit de nouveau intacte.',
   'caution.broken-skin.label': 'Pas sur une peau abîmée ou à vif.',
   'caution.time': 'Laissez poser 10 minutes. Ne le laissez pas sécher jusqu’à ce qu’il craque. Rincez à l’eau tiède. Une fois par semaine au plus.',
-  'caution.time.label': '10 minutes, une fois par semaine au plus. Rincer.',
+  'caution.time.label': 'Une fois par semaine au plus.',
   'caution.children': 'Gardez-le hors de portée des enfants. Il ne convient pas avant 16 ans.',
   'caution.children.label': 'Hors de portée des enfants.',
   'caution.try-first':
