@@ -1,13 +1,15 @@
 // A jar's numbered facts read back: as rows for the record, as the fold of the bench wants them, and as lots see them.
-import { and, asc, eq, isNotNull, sum } from 'drizzle-orm';
+import { and, asc, eq, isNotNull, isNull, sum } from 'drizzle-orm';
 import { compareBy } from '#lib/base/compare.ts';
 import { assertNever, invariant } from '#lib/base/invariant.ts';
+import type { LocalDay } from '#lib/units/time.ts';
 import type { BenchFact } from '#lib/weighing/readings.ts';
 import type { Reading } from './connection.ts';
 import type { LotFact } from './lot-account.ts';
 import type { Row } from './query.ts';
 import { given, prepared } from './query.ts';
-import { jarWaste, lotUse, mend, reading, readingVoid } from './schema-bench.ts';
+import { jar, jarWaste, lotUse, mend, reading, readingVoid } from './schema-bench.ts';
+import { benchCheck } from './schema-release.ts';
 
 /** Each list in order of `factNo`, which is one row of numbers over all four. */
 export interface JarFacts {
@@ -73,6 +75,21 @@ export const takenByLotRecorded = (tx: Reading, jarCode: string): ReadonlyMap<st
       .all({ jarCode })
       .map(({ lotId, massUg }) => [lotId, massUg]),
   );
+
+const measured = prepared((orm) =>
+  orm
+    .select({ jarCode: jar.batchCode })
+    .from(jar)
+    .innerJoin(benchCheck, and(eq(benchCheck.jarCode, jar.batchCode), eq(benchCheck.kind, 'ph'), eq(benchCheck.hasPassed, true)))
+    .innerJoin(reading, eq(reading.jarCode, jar.batchCode))
+    .leftJoin(readingVoid, eq(readingVoid.readingId, reading.id))
+    .where(and(eq(jar.localDay, given('day')), eq(reading.lotId, given('lotId')), isNull(readingVoid.readingId)))
+    .limit(1)
+    .prepare(),
+);
+
+/** Whether the pH of a jar of that day that holds something of the lot was measured and found right. */
+export const isLotPhMeasured = (tx: Reading, lotId: string, day: LocalDay): boolean => measured(tx).get({ lotId, day }) !== undefined;
 
 export function lotFactsOf({ readings, voids, wastes, mends }: JarFacts): readonly LotFact[] {
   const facts: LotFact[] = [

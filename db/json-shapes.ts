@@ -86,7 +86,7 @@ export const labelContentShape: z.ZodType<LabelContent> = z.strictObject({
     z.strictObject({ kind: z.literal('opening-period'), openedMonths: z.int().min(0) }),
   ]),
   responsiblePerson: z.strictObject({ name: text, address: text, contact: text }),
-  shop: z.strictObject({ name: text, address: text }),
+  shop: z.strictObject({ name: text, address: text.nullable() }),
   directions: text,
   code: z.strictObject({ bracketed: text, raw: text }).nullable(),
 });

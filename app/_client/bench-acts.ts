@@ -5,9 +5,11 @@ import type {
   CollectInput,
   CorrectionInput,
   FitnessInput,
+  HeldJarInput,
   LabelPrintInput,
   MendInput,
   ReadingInput,
+  ReasonInput,
   ReleaseInput,
   StepInput,
   VoidInput,
@@ -19,6 +21,11 @@ import { send } from './send.ts';
 type Answer = Promise<Reply<BenchOutput>>;
 
 export const claim = (input: ClaimInput): Answer => send('/api/bench/claim', input);
+export const giveBack = (input: ReasonInput): Answer => send('/api/bench/give-back', input);
+export const takeOver = (input: ReasonInput): Answer => send('/api/bench/take-over', input);
+export const closeOrder = (input: ReasonInput): Answer => send('/api/bench/close', input);
+export const resume = (input: ReasonInput): Answer => send('/api/bench/resume', input);
+export const decideHeldJar = (input: HeldJarInput): Answer => send('/api/bench/held-jar', input);
 export const confirm = (input: StepInput): Answer => send('/api/bench/step', input);
 export const weigh = (input: ReadingInput): Answer => send('/api/bench/reading', input);
 export const takeBack = (input: VoidInput): Answer => send('/api/bench/void', input);

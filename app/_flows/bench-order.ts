@@ -72,7 +72,12 @@ export function readBenchOrder(tx: Reading, flow: Flow, orderId: string): BenchO
     progress,
     step: nextStep(card, progress),
     stops: [
-      ...stopsOnPlan(edition.book, stand.stops, card.plan),
+      ...stopsOnPlan(
+        edition.book,
+        stand.stops,
+        card.plan,
+        progress.state.corrections.map((one) => one.stockId),
+      ),
       ...stand.stops.filter((stop) => stop.subjectKind === 'lot' && lotIds.has(stop.subjectId)),
     ],
   };
@@ -83,12 +88,15 @@ export const benchOf = ({ actor }: Flow): string | null => (actor.kind === 'staf
 
 type Gathered = Pick<BenchOrder, 'view' | 'card' | 'stand' | 'facts' | 'checks'>;
 
+/** Until a jar is bound, only a clearance by the hands that hold the order counts: others may have used the bench in between. */
 function progressOf(tx: Reading, flow: Flow, { view, card, stand, facts, checks }: Gathered): Progress {
   const jarCode = view.jar?.batchCode;
   const fitness = stand.bench ? listFitness(tx, stand.bench.stationId, stand.day) : [];
   const lastFit = new Map(fitness.map((check) => [check.scaleId ?? check.kind, check.hasPassed]));
   const lastCheck = new Map(checks.map((check) => [check.kind, check.hasPassed]));
-  const cleared = listClearances(tx, view.order.id).flatMap((clearance) => clearance.items);
+  const cleared = listClearances(tx, view.order.id)
+    .filter(({ atMs }) => jarCode !== undefined || atMs >= (view.claim?.atMs ?? 0))
+    .flatMap((clearance) => clearance.items);
   return {
     fitScaleIds: [...lastFit].filter(([, hasPassed]) => hasPassed).map(([id]) => id),
     isMeterFit: lastFit.get('ph-meter') === true,

@@ -1,5 +1,7 @@
 // Every "no" of the bench, with the facts that its sentence needs.
+import type { FindingCode } from '#lib/base/finding.ts';
 import type { MassUg } from '#lib/units/mass.ts';
+import type { LocalDay } from '#lib/units/time.ts';
 import type { GrowRefusal } from '#lib/weighing/grow-batch.ts';
 import type { LotFault } from '#lib/weighing/lot-check.ts';
 
@@ -10,6 +12,8 @@ export type BenchRefusal =
   | { readonly kind: 'already-claimed' }
   /** Somebody's jar stands on this bench: one at a time, or two jars get mixed up. */
   | { readonly kind: 'bench-busy'; readonly shortCode: string }
+  /** This bench cannot make the jar now, or the order cannot leave its hold. */
+  | { readonly kind: 'cannot-make'; readonly findings: readonly FindingCode[] }
   | { readonly kind: 'no-bench' }
   | { readonly kind: 'not-yours' }
   /** The jar stands elsewhere than the screen thought. */
@@ -33,9 +37,16 @@ export type BenchRefusal =
   | { readonly kind: 'nothing-to-take-back' }
   | { readonly kind: 'cannot-mend'; readonly why: readonly GrowRefusal['kind'][] }
   | { readonly kind: 'correction-too-large'; readonly mostUg: MassUg }
+  | { readonly kind: 'correction-too-small'; readonly leastUg: MassUg }
   | { readonly kind: 'under-tare' }
+  /** More lies in the jar than was weighed in. */
+  | { readonly kind: 'more-than-mixed'; readonly mostUg: MassUg }
   | { readonly kind: 'other-jar' }
   | { readonly kind: 'life-over' }
+  /** The jar's last day of use is over; it is not handed over any more. */
+  | { readonly kind: 'past-use-by'; readonly useByDay: LocalDay }
+  /** Neither of the two people may decide about a held jar. */
+  | { readonly kind: 'decider-needed' }
   | { readonly kind: 'label-lacks-text'; readonly textIds: readonly string[] }
   | { readonly kind: 'label-not-printed' }
   | { readonly kind: 'not-ready' };

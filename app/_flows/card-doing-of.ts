@@ -16,19 +16,22 @@ import type { Doing } from './card-doing.ts';
 import { mendingOf } from './card-doing-mend.ts';
 import { lineName } from './card-names.ts';
 import { openCorrection } from './correct-ph.ts';
+import type { Flow } from './flow.ts';
+import { jarScale } from './jar-scale.ts';
 import { BUFFERS_PH_X100 } from './record-fitness.ts';
+import { judgedAnew } from './resume-order.ts';
 
 export interface Ending {
   readonly release: JarRelease | null;
   readonly labelPrintsCount: number;
 }
 
-export function doingOf(tx: Reading, bench: BenchOrder, { release, labelPrintsCount }: Ending): Doing {
+export function doingOf(tx: Reading, flow: Flow, bench: BenchOrder, { release, labelPrintsCount }: Ending): Doing {
   switch (bench.stage) {
     case 'placed':
       return { kind: 'claim' };
     case 'held':
-      return { kind: 'held' };
+      return heldDoing(tx, flow, bench);
     case 'claimed':
     case 'mixing':
       return mendingOf(bench) ?? stepDoing(tx, bench);
@@ -48,6 +51,11 @@ export function doingOf(tx: Reading, bench: BenchOrder, { release, labelPrintsCo
   }
 }
 
+function heldDoing(tx: Reading, flow: Flow, { view }: BenchOrder): Doing {
+  const anew = judgedAnew(tx, flow, view);
+  return { kind: 'held', reason: view.hold?.reason ?? '', findings: anew.ok ? [] : anew.refusal };
+}
+
 function stepDoing(tx: Reading, bench: BenchOrder): Doing {
   const { step, progress, card, edition, checks, view } = bench;
   const { book } = edition;
@@ -60,7 +68,7 @@ function stepDoing(tx: Reading, bench: BenchOrder): Doing {
     case 'protection':
       return { kind: 'protection', items: PROTECTION_ITEMS, cautions: cautionTexts(bench, step.cautionIds) };
     case 'bind-jar':
-      return { kind: 'bind-jar', vesselCode: step.vesselCode, scale: cardLine(bench, 1).scale };
+      return { kind: 'bind-jar', vesselCode: step.vesselCode, scale: jarScale(card) };
     case 'weigh':
     case 'cream':
       return weighDoing(bench, step);
@@ -90,7 +98,7 @@ function stepDoing(tx: Reading, bench: BenchOrder): Doing {
         kind: 'fill',
         netUg: step.netUg,
         tareUg: view.jar?.tareUg ?? massUg(0),
-        scale: cardLine(bench, 1).scale,
+        scale: jarScale(card),
         lastNetUg: last('net')?.massUg ?? null,
       };
     case 'release':
@@ -172,7 +180,7 @@ function phDoing(
     maxPhX100,
     method,
     lastPhX100,
-    correction: open && line ? { line, mostUg: open.mostUg, scale: open.scale } : null,
+    correction: open && line ? { line, leastUg: open.leastUg, mostUg: open.mostUg, scale: open.scale } : null,
   };
 }
 

@@ -27,7 +27,9 @@ export interface TopUpView {
 }
 
 export type Doing =
-  | { readonly kind: 'claim' | 'held' | 'ended' }
+  | { readonly kind: 'claim' | 'ended' }
+  /** Why it was held, and what keeps it on hold today; no findings: it could be made. */
+  | { readonly kind: 'held'; readonly reason: string; readonly findings: readonly Finding['code'][] }
   | {
       readonly kind: 'fitness';
       readonly scales: readonly FitnessScale[];
@@ -77,7 +79,7 @@ export type Doing =
       readonly maxPhX100: PhX100;
       readonly method: string;
       readonly lastPhX100: PhX100 | null;
-      readonly correction: { readonly line: LineName; readonly mostUg: MassUg; readonly scale: ScaleView } | null;
+      readonly correction: { readonly line: LineName; readonly leastUg: MassUg; readonly mostUg: MassUg; readonly scale: ScaleView } | null;
     }
   | { readonly kind: 'inspect'; readonly wetHex: string; readonly dryHex: string; readonly colour: string; readonly hasFailed: boolean }
   | { readonly kind: 'fill'; readonly netUg: MassUg; readonly tareUg: MassUg; readonly scale: ScaleView; readonly lastNetUg: MassUg | null }

@@ -19,6 +19,6 @@ export const checkLotInHand = (flow: Flow, orderId: string, shownCode: string): 
     const now = progress.state.lines.find((one) => one.lineNo === line?.lineNo);
     if (!line || !now || now.stage === 'heavy') return refuse({ kind: 'not-this-step' });
     const weighing = nextWeighing(card, progress.state, line.lineNo);
-    const lot = lotInHand(tx, bench, { line, weighing, shownCode, massUg: weighing.wantedUg });
+    const lot = lotInHand(tx, bench, { line, weighing, shownCode, massUg: weighing.wantedUg, isPoured: false });
     return lot.ok ? accept(null) : lot;
   });

@@ -1,4 +1,5 @@
-// Handing over is the sale. The label on the jar is read once more, so that nobody takes home what another ordered.
+// Handing over is the sale. The label on the jar is read once more, so that nobody takes home what another
+// ordered, or a jar whose last day of use is over.
 import { insertOrderEnd } from '#db/orders.ts';
 import { countLabelPrints } from '#db/releases.ts';
 import type { Result } from '#lib/base/result.ts';
@@ -23,6 +24,8 @@ export const collectOrder = (flow: Flow, asked: BenchAsked & { readonly labelCod
       if (stopped) return refuse(stopped);
       if (countLabelPrints(tx, jarCode) === 0) return refuse({ kind: 'label-not-printed' });
       if (!isOfJar(bench, asked.labelCode)) return refuse({ kind: 'other-jar' });
+      const useByDay = view.release?.useByDay;
+      if (useByDay && useByDay < bench.stand.day) return refuse({ kind: 'past-use-by', useByDay });
       const end = { orderId: view.order.id, kind: 'collected', reason: '', byAccountId: staffOf(flow).accountId } as const;
       return accept({
         kind: 'order-collected',

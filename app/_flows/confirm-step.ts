@@ -7,12 +7,14 @@ import { accept, refuse } from '#lib/base/result.ts';
 import { batchCode } from '#lib/label/batch-code.ts';
 import type { MassUg } from '#lib/units/mass.ts';
 import { clearanceItems, FULL_CLEAN_ITEM, PROTECTION_ITEMS, pasteStepId } from '#lib/weighing/next-step.ts';
+import type { BenchScale } from '#lib/weighing/scale.ts';
 import type { BenchAsked, BenchDecision } from './bench-act.ts';
 import { actAtBench, stoppedBy } from './bench-act.ts';
 import type { BenchOrder } from './bench-order.ts';
 import type { BenchRefusal } from './bench-refusal.ts';
 import type { Flow } from './flow.ts';
 import { staffOf } from './flow.ts';
+import { jarScale } from './jar-scale.ts';
 import { scaleFault } from './scale-fault.ts';
 
 export type Confirmation =
@@ -67,17 +69,19 @@ function cleared(flow: Flow, { view, stand }: BenchOrder, { items, needed, kind 
   });
 }
 
-/** The jar gets its code now, so that every later fact can name it. */
+const overBy = ({ capacityUg }: BenchScale): BenchRefusal => ({ kind: 'over-capacity', capacityUg });
+
+/** The scale must bear the jar when it is full. The jar gets its code now, so that every later fact can name it. */
 function bound(
   flow: Flow,
   { view, stand, card }: BenchOrder,
   { tareUg, againUg }: { readonly tareUg: MassUg; readonly againUg: MassUg },
 ): BenchDecision {
   const stationId = stand.bench?.stationId;
-  const [line] = card.lines;
-  if (stationId === undefined || !line) return refuse({ kind: 'no-bench' });
+  if (stationId === undefined) return refuse({ kind: 'no-bench' });
   if (tareUg !== againUg) return refuse({ kind: 'entries-differ' });
-  const fault = scaleFault(line.scale, tareUg);
+  const scale = jarScale(card);
+  const fault = scaleFault(scale, tareUg) ?? (tareUg + card.batchUg > scale.capacityUg ? overBy(scale) : null);
   if (fault) return refuse(fault);
   return accept({
     kind: 'jar-bound',

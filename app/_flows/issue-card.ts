@@ -2,7 +2,7 @@
 
 import { insertCard } from '#db/cards.ts';
 import type { Reading, Writing } from '#db/connection.ts';
-import { listOrdersOfDay } from '#db/orders.ts';
+import { isLotPhMeasured } from '#db/jar-facts.ts';
 import { insertReservation } from '#db/reservations.ts';
 import type { Json } from '#lib/base/canonical-json.ts';
 import type { Finding } from '#lib/base/finding.ts';
@@ -25,10 +25,10 @@ export interface CardWish {
   readonly jarSize: JarSize;
 }
 
-/** The card, or why this shop cannot make the jar now. */
+/** The card, or why this shop cannot make the jar now. The pH is due until some jar of the same base lot has passed today. */
 export function cardHere(tx: Reading, stand: ShopStand, { book, plan, jarSize }: CardWish): Result<Card, readonly Finding[]> {
-  const isFirst = listOrdersOfDay(tx, stand.day).length === 0;
-  return cardFor({
+  const jar = composePlan(book, plan);
+  const ask = {
     book,
     plan,
     jarSize,
@@ -36,11 +36,16 @@ export function cardHere(tx: Reading, stand: ShopStand, { book, plan, jarSize }:
     limits: massLimits({ book, plan, markets: book.rulebook.markets, day: stand.day }),
     lots: withoutStopped(stand),
     day: stand.day,
-    phDue: phCheckFor(book, composePlan(book, plan), isFirst),
     fullCleanAfterTags: [],
     warmestC: null,
-  });
+  };
+  const card = cardFor({ ...ask, phDue: phCheckFor(book, jar, true) });
+  const isMeasured = card.ok && baseLotIds(card.value).every((lotId) => isLotPhMeasured(tx, lotId, stand.day));
+  return isMeasured ? cardFor({ ...ask, phDue: phCheckFor(book, jar, false) }) : card;
 }
+
+const baseLotIds = ({ lines }: Card): readonly string[] =>
+  lines.filter((line) => line.source.kind === 'cream').flatMap((line) => line.lots.map((lot) => lot.lotId));
 
 export interface CardIssue {
   readonly orderId: string;

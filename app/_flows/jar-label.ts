@@ -6,7 +6,7 @@ import { readShop } from '#db/shop.ts';
 import { invariant } from '#lib/base/invariant.ts';
 import type { Result } from '#lib/base/result.ts';
 import { accept, refuse } from '#lib/base/result.ts';
-import { composePlan } from '#lib/composition/compose.ts';
+import { compose } from '#lib/composition/compose.ts';
 import { cautionsForMarket } from '#lib/label/cautions-for-market.ts';
 import type { LabelContent } from '#lib/label/label-content.ts';
 import { labelContent } from '#lib/label/label-content.ts';
@@ -17,6 +17,7 @@ import { need } from '#lib/rulebook/book.ts';
 import type { LocalDay } from '#lib/units/time.ts';
 import { localDayIn } from '#lib/units/time.ts';
 import { judge } from '#lib/verdict/judge.ts';
+import { weighedAmounts } from '#lib/weighing/release-jar.ts';
 import type { BenchOrder } from './bench-order.ts';
 import type { BenchRefusal } from './bench-refusal.ts';
 
@@ -26,27 +27,32 @@ export interface JarLabel {
   readonly useByDay: LocalDay;
 }
 
-/** The label in the edition's first market and the order's language; refused where a text is missing or the jar would be over already. */
+/**
+ * The label in the order's language and in the market that the shop sells in, which is the edition's first. Its ingredients are those weighed in,
+ * its life counts from the day on which the jar was begun. Refused where a text is missing or the jar would be over already.
+ */
 export function labelOf(tx: Reading, bench: BenchOrder): Result<JarLabel, BenchRefusal> {
-  const { view, card, edition, stand } = bench;
+  const { view, card, edition, stand, progress } = bench;
   const { book } = edition;
   const [market] = book.rulebook.markets;
   invariant(view.jar && market, 'a label is made of a jar, for a market of its edition');
+  const weighed = weighedAmounts(card, progress.state);
+  if (!weighed.ok) return refuse({ kind: 'not-this-step' });
   const { jarLifeMonths, openedLabelMonths } = book.rulebook.house;
-  const life = { mixedOn: stand.day, jarLifeMonths, lots: usedLots(tx, bench), packagingExpiresOn: null };
+  const life = { mixedOn: view.jar.localDay, jarLifeMonths, lots: usedLots(tx, bench), packagingExpiresOn: null };
   const durability = durabilityOf(life, openedLabelMonths);
-  if (!durability.ok) return refuse({ kind: 'life-over' });
+  if (!durability.ok || lastDayOfUse(life) < stand.day) return refuse({ kind: 'life-over' });
   const content = labelContent({
     book,
     market,
     lang: view.order.lang,
     variant: card.plan.variant,
     netUg: card.netUg,
-    ingredients: labelIngredients(book, composePlan(book, card.plan), market),
+    ingredients: labelIngredients(book, compose(book, weighed.value), market),
     cautionIds: cautionIdsOf(bench),
     batchCode: view.jar.batchCode,
     durability: durability.value,
-    shop: { name: readShop(tx).name, address: market.responsiblePerson.address },
+    shop: { name: readShop(tx).name, address: null },
   });
   return content.ok
     ? accept({ content: content.value, useByDay: lastDayOfUse(life) })

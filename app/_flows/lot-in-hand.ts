@@ -17,6 +17,8 @@ import { benchLotOf } from './shop-context.ts';
 export interface FoundLot {
   readonly lotId: string;
   readonly isOpened: boolean;
+  /** More than the books say is left. */
+  readonly missingUg: MassUg;
 }
 
 export interface LotAsked {
@@ -24,12 +26,14 @@ export interface LotAsked {
   readonly weighing: Pick<NextWeighing, 'lot'>;
   readonly shownCode: string;
   readonly massUg: MassUg;
+  /** It lies in the vessel or boat already: then the books have to follow, however much they say is left. */
+  readonly isPoured: boolean;
 }
 
 export function lotInHand(
   tx: Reading,
   bench: BenchOrder,
-  { line, weighing, shownCode, massUg: mass }: LotAsked,
+  { line, weighing, shownCode, massUg: mass, isPoured }: LotAsked,
 ): Result<FoundLot, BenchRefusal> {
   const { edition, stand } = bench;
   const code = shownCode.trim().toUpperCase();
@@ -42,11 +46,13 @@ export function lotInHand(
   const onCard = weighing.lot === null ? undefined : findLot(tx, weighing.lot.lotId);
   const checked = checkLot(edition.book, shown, {
     source: line.source,
-    massUg: mass,
+    massUg: isPoured ? massUg(Math.min(mass, shown.thereUg)) : mass,
     onCard: (onCard && shelfLot(bench, onCard)) ?? null,
     day: stand.day,
   });
-  return checked.ok ? accept({ lotId: state.lot.id, isOpened: state.openedAtMs !== null }) : wrong(checked.refusal);
+  return checked.ok
+    ? accept({ lotId: state.lot.id, isOpened: state.openedAtMs !== null, missingUg: massUg(Math.max(0, mass - shown.thereUg)) })
+    : wrong(checked.refusal);
 }
 
 /** Null for a lot that is counted, not weighed. */

@@ -147,7 +147,7 @@ function discarded(
     body: { jarCode, reason, wasteMinor: wasteCostMinor },
     save: (tx) => {
       recordMend(tx, { ...row, byAccountId: staffOf(flow).accountId, secondAccountId: null, atMs: flow.now }, flow.newId);
-      remakeOrder(tx, flow, bench, { requestKey, orderId: remakeOrderId, reason });
+      remakeOrder(tx, flow, bench, { requestKey, orderId: remakeOrderId, reason, isInHand: true });
     },
   });
 }

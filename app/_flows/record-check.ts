@@ -8,7 +8,7 @@ import { accept, refuse } from '#lib/base/result.ts';
 import { tolerableError } from '#lib/law/tolerable-error.ts';
 import type { PhX100 } from '#lib/units/chemistry.ts';
 import type { MassUg } from '#lib/units/mass.ts';
-import { subtractMass } from '#lib/units/mass.ts';
+import { massUg, subtractMass } from '#lib/units/mass.ts';
 import type { TemperatureC } from '#lib/units/material-property.ts';
 import { netContentOf } from '#lib/weighing/release-jar.ts';
 import type { BenchAsked, BenchDecision } from './bench-act.ts';
@@ -17,6 +17,7 @@ import type { BenchOrder } from './bench-order.ts';
 import type { BenchRefusal } from './bench-refusal.ts';
 import type { Flow } from './flow.ts';
 import { staffOf } from './flow.ts';
+import { jarScale } from './jar-scale.ts';
 import { scaleFault } from './scale-fault.ts';
 
 export type Checked =
@@ -59,22 +60,30 @@ function checked(flow: Flow, bench: BenchOrder, check: Checked): BenchDecision {
   }
 }
 
-/** The net weight is what the filled jar weighs beyond its own tare; at least the nominal passes. */
+/** The net weight is what the filled jar weighs beyond its own tare; at least the nominal passes, and never more than was mixed. */
 function filled(flow: Flow, bench: BenchOrder, { grossUg, againUg }: Extract<Checked, { kind: 'gross' }>): BenchDecision {
   const { step, view, card, edition } = bench;
-  const [line] = card.lines;
-  if (step.kind !== 'fill' || !view.jar || !line) return refuse({ kind: 'not-this-step' });
+  if (step.kind !== 'fill' || !view.jar) return refuse({ kind: 'not-this-step' });
   if (grossUg !== againUg) return refuse({ kind: 'entries-differ' });
-  const fault = scaleFault(line.scale, grossUg);
+  const fault = scaleFault(jarScale(card), grossUg);
   if (fault) return refuse(fault);
   if (grossUg < view.jar.tareUg) return refuse({ kind: 'under-tare' });
   const netUg = subtractMass(grossUg, view.jar.tareUg);
+  const mostUg = mostNetUg(bench);
+  if (netUg > mostUg) return refuse({ kind: 'more-than-mixed', mostUg });
   const market = edition.book.rulebook.markets[0]?.id;
   const net = netContentOf(netUg, step.netUg, market === undefined ? null : (tolerableError(market, step.netUg)?.errorUg ?? null));
   return kept(flow, bench, [
     { kind: 'gross', massUg: grossUg, hasPassed: true },
     { kind: 'net', massUg: netUg, hasPassed: net === 'full', note: net },
   ]);
+}
+
+/** What was weighed in, and one step of its scale for each weighing and for tare and gross: a jar cannot hold more than that. */
+function mostNetUg({ card, progress: { state } }: BenchOrder): MassUg {
+  const weighings = state.lines.map((line, index) => ({ count: line.weighingsCount, stepUg: card.lines[index]?.scale.stepUg ?? 0 }));
+  const stepsUg = weighings.reduce((sum, one) => sum + one.count * one.stepUg, 2 * jarScale(card).stepUg);
+  return massUg(state.weighedUg + stepsUg);
 }
 
 type Kept = Pick<BenchCheck, 'kind' | 'hasPassed'> & Partial<Pick<BenchCheck, 'phX100' | 'massUg' | 'temperatureC' | 'note'>>;

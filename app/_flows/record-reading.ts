@@ -17,7 +17,7 @@ import { actAtBench, stoppedBy } from './bench-act.ts';
 import type { BenchOrder } from './bench-order.ts';
 import type { BenchRefusal } from './bench-refusal.ts';
 import type { Flow } from './flow.ts';
-import { staffOf } from './flow.ts';
+import { record, staffOf } from './flow.ts';
 import type { FoundLot } from './lot-in-hand.ts';
 import { lotInHand } from './lot-in-hand.ts';
 import { scaleFault } from './scale-fault.ts';
@@ -53,12 +53,22 @@ function judged(tx: Writing, flow: Flow, bench: BenchOrder, asked: ReadingAsked)
   const now = progress.state.lines.find((one) => one.lineNo === asked.lineNo);
   if (!isTurn || !line || !now || now.stage === 'heavy') return refuse({ kind: 'not-this-step' });
   const weighing = nextWeighing(card, progress.state, asked.lineNo);
-  const lot = lotInHand(tx, bench, { line, weighing, shownCode: asked.lotCode, massUg: asked.massUg });
+  const lot = lotInHand(tx, bench, {
+    line,
+    weighing,
+    shownCode: asked.lotCode,
+    massUg: asked.massUg,
+    isPoured: asked.isPoured || wasTakenOut(bench, asked),
+  });
   const fault =
     stoppedBy(bench) ?? entryFault(line, asked) ?? (lot.ok ? null : lot.refusal) ?? bandFault(weighing, asked) ?? secondFault(line, asked);
   if (fault || !lot.ok) return refuse(fault ?? { kind: 'not-this-step' });
   return accept(factsOf(flow, bench, { asked, line, weighing, lot: lot.value }));
 }
+
+/** What is left in the boat is weighed again, so it lies there already. */
+const wasTakenOut = ({ facts }: BenchOrder, { lineNo }: ReadingAsked): boolean =>
+  facts.some((fact) => fact.kind === 'waste' && fact.lineNo === lineNo);
 
 function entryFault(line: CardLine, { massUg: mass, againUg }: ReadingAsked): BenchRefusal | null {
   return mass === againUg ? scaleFault(line.scale, mass) : { kind: 'entries-differ' };
@@ -113,6 +123,7 @@ function factsOf(flow: Flow, { view }: BenchOrder, { asked, line, weighing, lot 
     body: { jarCode, lineNo, weighingNo, lotId: lot.lotId, massUg: asked.massUg, source: 'typed', secondAccountId },
     save: (tx: Writing): void => {
       storeReading(tx, { ...row, scaleId: line.scale.id, lotId: lot.lotId, lotEntry: 'typed', secondAccountId, ...by }, flow.newId);
+      if (lot.missingUg > 0) record(tx, flow, { kind: 'lot-short', body: { jarCode, lotId: lot.lotId, missingUg: lot.missingUg } });
       if (!lot.isOpened) insertLotEvent(tx, { lotId: lot.lotId, kind: 'opened', reason: `for ${jarCode}`, ...by });
     },
   };

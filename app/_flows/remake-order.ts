@@ -19,10 +19,17 @@ export interface Remake {
   readonly requestKey: string;
   readonly orderId: string;
   readonly reason: string;
+  /** The bench is free for it at once: it stays in the hands that threw the jar away. Else it waits in the queue. */
+  readonly isInHand: boolean;
 }
 
-/** Ends the order and writes the one that follows it: in the same hands, or on hold where the mask can no longer be made. */
-export function remakeOrder(tx: Writing, flow: Flow, { view, edition: before }: BenchOrder, { requestKey, orderId, reason }: Remake): void {
+/** Ends the order and writes the one that follows it: in the same hands or in the queue, or on hold where the mask can no longer be made. */
+export function remakeOrder(
+  tx: Writing,
+  flow: Flow,
+  { view, edition: before }: BenchOrder,
+  { requestKey, orderId, reason, isInHand }: Remake,
+): void {
   const { order, jar, claim } = view;
   invariant(jar && claim, 'only a bound jar is thrown away');
   const stamp = stampOf(tx, flow.now);
@@ -36,9 +43,10 @@ export function remakeOrder(tx: Writing, flow: Flow, { view, edition: before }: 
   insertOrder(tx, { ...order, ...again, shortCode: nextCode(order.shortCode) });
   insertOrderLink(tx, { orderId, kind: 'remake', jarCode: jar.batchCode });
   record(tx, flow, { kind: 'order-remade', body: { orderId, ofOrderId: order.id, ofJar: jar.batchCode }, editionHash: edition.head.hash });
-  const held = issueAnew(tx, flow, { orderId, order, before, edition });
-  if (held === null) insertOrderClaim(tx, { orderId, byAccountId: accountId, stationId: claim.stationId, atMs: flow.now });
-  else
+  const { stationId } = claim;
+  const held = issueAnew(tx, flow, { orderId, order, before, edition, stationId });
+  if (held === null && isInHand) insertOrderClaim(tx, { orderId, byAccountId: accountId, stationId, atMs: flow.now });
+  if (held !== null)
     insertOrderHold(tx, {
       id: flow.newId(),
       orderId,
@@ -55,13 +63,18 @@ type Anew = {
   /** Under which the jar was begun. */
   readonly before: OpenEdition;
   readonly edition: OpenEdition;
+  readonly stationId: string;
 };
 
 /** A new card from what stands on the shelves now; else why there is none. Without findings: it would be another jar than was agreed. */
-function issueAnew(tx: Writing, flow: Flow, { orderId, order, before, edition: { book, head } }: Anew): readonly Finding[] | null {
+function issueAnew(
+  tx: Writing,
+  flow: Flow,
+  { orderId, order, before, edition: { book, head }, stationId }: Anew,
+): readonly Finding[] | null {
   const jarSize = book.jarSizes.get(order.jarSizeId);
   if (!jarSize) return [];
-  const stand = readShopStand(tx, flow, book);
+  const stand = readShopStand(tx, flow, book, stationId);
   const verdict = judge(book, order.plan, { day: stand.day, ...shopChecks(book, stand, jarSize) });
   if (verdict.kind !== 'permitted') return findingsOf(verdict);
   if (!isSameJar(order, agreedUnder(before, order, stand.day), { book, cautionIds: cautionIdsOf(verdict) })) return [];

@@ -3,6 +3,7 @@
 import type { Reading } from '#db/connection.ts';
 import type { LotState } from '#db/lots.ts';
 import { listStandingLots } from '#db/lots.ts';
+import { listOpenReservations } from '#db/reservations.ts';
 import { readShop } from '#db/shop.ts';
 import type { StationScale } from '#db/stations.ts';
 import { listStationScales, listStations } from '#db/stations.ts';
@@ -104,6 +105,13 @@ export function shopChecks(book: Book, stand: ShopStand, jarSize: JarSize): Pick
   return { bench: benchFindings(common), shop: (plan) => [...stopFindings(book, stand.stops, plan), ...lots(plan)] };
 }
 
+/** The shop as one order finds it: what is promised to that very order is there for it. */
+export function standFor(tx: Reading, stand: ShopStand, orderId: string): ShopStand {
+  const own = listOpenReservations(tx, orderId);
+  const promisedUg = (lotId: string): number => own.reduce((sum, one) => (one.lotId === lotId ? sum + one.massUg : sum), 0);
+  return { ...stand, lots: stand.lots.map((lot) => ({ ...lot, leftUg: massUg(lot.leftUg + promisedUg(lot.id)) })) };
+}
+
 /** A stopped lot is as good as not there. */
 export const withoutStopped = ({ lots, stops }: Pick<ShopStand, 'lots' | 'stops'>): readonly BenchLot[] => {
   const stopped = new Set(stops.filter((stop) => stop.subjectKind === 'lot').map((stop) => stop.subjectId));
@@ -114,9 +122,9 @@ export const withoutStopped = ({ lots, stops }: Pick<ShopStand, 'lots' | 'stops'
 export const stopFindings = (book: Book, stops: readonly Stop[], plan: Plan): readonly Finding[] =>
   stopsOnPlan(book, stops, plan).map((stop) => finding('stopped', stop.id, { subjectKind: stop.subjectKind, subjectId: stop.subjectId }));
 
-/** Stops that name the variant or any part of its plan. A lot is no part of a plan: whoever chooses lots leaves stopped ones out. */
-export function stopsOnPlan(book: Book, stops: readonly Stop[], plan: Plan): readonly Stop[] {
-  const stockIds = plan.lines.map((line) => line.stockId);
+/** Stops that name the variant, any part of its plan or a stock that came into the jar beside it. A lot is no part of a plan: whoever chooses lots leaves stopped ones out. */
+export function stopsOnPlan(book: Book, stops: readonly Stop[], plan: Plan, furtherStockIds: readonly string[] = []): readonly Stop[] {
+  const stockIds = [...plan.lines.map((line) => line.stockId), ...furtherStockIds];
   const materialIds = [
     ...new Set([...stockIds.flatMap((id) => need(book.stocks, id).parts.map((part) => part.materialId)), ...book.baseMaterialIds]),
   ];

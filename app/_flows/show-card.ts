@@ -83,7 +83,7 @@ function cardView(tx: Reading, flow: Flow, bench: BenchOrder): CardView {
     stops: bench.stops.map((stop) => stop.reason),
     currency: edition.book.rulebook.currency,
     discard: discardView(bench),
-    doing: doingOf(tx, bench, {
+    doing: doingOf(tx, flow, bench, {
       release: (view.jar && findRelease(tx, view.jar.batchCode)) ?? null,
       labelPrintsCount: view.jar ? countLabelPrints(tx, view.jar.batchCode) : 0,
     }),

@@ -14,7 +14,6 @@ import styles from './bench.module.css';
 import { benchText, phDigits } from './bench-text.ts';
 import type { StepProps } from './desk-frame.tsx';
 import { DeskFrame, StepBody } from './desk-frame.tsx';
-import { findingWords } from './finding-words.ts';
 import { TypedWeight } from './typed-weight.tsx';
 
 type Of<K extends BenchDoing['kind']> = StepProps & { readonly doing: Extract<BenchDoing, { kind: K }> };
@@ -137,6 +136,7 @@ export function ReadyStep(props: Of<'ready'>): ReactNode {
       actions={
         <>
           <ButtonLink href="/bench">{t('to-queue')}</ButtonLink>
+          <Button onClick={props.onWrong}>{t('not-fetched')}</Button>
           <Button icon="printer" kind={isPrinted ? 'plain' : 'primary'} onClick={() => void print()}>
             {t(isPrinted ? 'ready-print-again' : 'ready-print')}
           </Button>
@@ -170,25 +170,9 @@ export function ReadyStep(props: Of<'ready'>): ReactNode {
   );
 }
 
-export function HeldStep(props: Of<'jar-held'>): ReactNode {
-  const { t } = benchText();
-  return (
-    <DeskFrame {...props} bare actions={<ButtonLink href="/bench">{t('to-queue')}</ButtonLink>}>
-      <StepBody title={t('jar-held-title')} note={t('jar-held-note')}>
-        <ul className={styles.stack}>
-          {props.doing.findings.map((code) => (
-            <li key={code}>{findingWords(code)}</li>
-          ))}
-        </ul>
-      </StepBody>
-    </DeskFrame>
-  );
-}
-
-export function EndedStep(props: Of<'ended' | 'held'>): ReactNode {
+export function EndedStep(props: Of<'ended'>): ReactNode {
   const { t } = benchText();
   const { stage, remadeAsOrderId, shortCode, name } = props.desk.view;
-  const title = props.doing.kind === 'held' ? t('held-title') : t(stage === 'collected' ? 'collected-title' : 'ended-title');
   return (
     <DeskFrame
       {...props}
@@ -205,12 +189,8 @@ export function EndedStep(props: Of<'ended' | 'held'>): ReactNode {
       }
     >
       <StepBody
-        title={title}
-        note={
-          props.doing.kind === 'held'
-            ? t('held-note')
-            : t(remadeAsOrderId !== null ? 'remade-note' : 'ended-note', { code: shortCode, name })
-        }
+        title={t(stage === 'collected' ? 'collected-title' : 'ended-title')}
+        note={t(remadeAsOrderId !== null ? 'remade-note' : 'ended-note', { code: shortCode, name })}
       />
     </DeskFrame>
   );

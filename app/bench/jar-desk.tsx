@@ -10,12 +10,15 @@ import { benchText } from './bench-text.ts';
 import { EyeStep, HandStep, TemperatureStep } from './check-steps.tsx';
 import type { StepProps } from './desk-frame.tsx';
 import { DeskFrame, StepBody } from './desk-frame.tsx';
-import { EndedStep, FillStep, HeldStep, ReadyStep, ReleaseStep } from './finish-steps.tsx';
+import { EndedStep, FillStep, ReadyStep, ReleaseStep } from './finish-steps.tsx';
 import { FitnessForms } from './fitness-step.tsx';
-import { NotMine, PausedPage, ResumePage, Stopped } from './jar-gates.tsx';
+import { HeldJarStep } from './held-jar-step.tsx';
+import { PausedPage, ResumePage, Stopped } from './jar-gates.tsx';
 import { MendStep } from './mend-step.tsx';
+import { HeldOrderStep, OrderWaysDialog, OtherHands } from './order-ways.tsx';
 import { PhStep } from './ph-step.tsx';
 import { BindStep, ConfirmStep, MarkPage } from './prepare-steps.tsx';
+import type { Desk } from './use-desk.ts';
 import { useDesk } from './use-desk.ts';
 import { WeighStep } from './weigh-step.tsx';
 import { WrongDialog } from './wrong-dialog.tsx';
@@ -34,7 +37,7 @@ export function JarDesk({ initial, who }: { readonly initial: BenchView; readonl
   const props = { desk, who, onPause: () => setPaused(true), onWrong: () => setWrongOpen(true) };
 
   if (view.stage === 'claimed' || view.stage === 'mixing') {
-    if (!view.isMine) return <NotMine {...props} />;
+    if (!view.isMine) return <OtherHands {...props} />;
     if (view.jarCode !== null && view.jarCode !== knownJar) {
       const seen = (): void => setKnownJar(view.jarCode);
       return hasWeighed(view) ? (
@@ -57,13 +60,24 @@ export function JarDesk({ initial, who }: { readonly initial: BenchView; readonl
   return (
     <>
       <Step {...props} />
-      {isWrongOpen && view.stage !== 'discarded' && (
+      {isWrongOpen && WITH_WAYS_OUT.includes(view.stage) && (
         <div data-face="bench">
-          <WrongDialog desk={desk} onClose={() => setWrongOpen(false)} />
+          <WaysOut desk={desk} onClose={() => setWrongOpen(false)} />
         </div>
       )}
     </>
   );
+}
+
+const WITH_WAYS_OUT: readonly BenchView['stage'][] = ['placed', 'claimed', 'mixing', 'ready'];
+
+/** Until a jar is bound the order can simply be given back; from then on what lies in the jar has to go somewhere. */
+function WaysOut({ desk, onClose }: { readonly desk: Desk; readonly onClose: () => void }): ReactNode {
+  const { stage, jarCode } = desk.view;
+  if (stage === 'ready') return <OrderWaysDialog desk={desk} ways={['unfetched']} onClose={onClose} />;
+  if (stage === 'placed') return <OrderWaysDialog desk={desk} ways={['close']} onClose={onClose} />;
+  if (jarCode === null) return <OrderWaysDialog desk={desk} ways={['give-back', 'close']} onClose={onClose} />;
+  return <WrongDialog desk={desk} onClose={onClose} />;
 }
 
 const hasWeighed = (view: BenchView): boolean =>
@@ -135,8 +149,9 @@ function Step(props: StepProps): ReactNode {
     case 'ready':
       return <ReadyStep {...props} doing={doing} />;
     case 'jar-held':
-      return <HeldStep {...props} doing={doing} />;
+      return <HeldJarStep {...props} doing={doing} />;
     case 'held':
+      return <HeldOrderStep {...props} doing={doing} />;
     case 'ended':
       return <EndedStep {...props} doing={doing} />;
     default:
@@ -154,6 +169,7 @@ function ClaimStep(props: StepProps): ReactNode {
       actions={
         <>
           <ButtonLink href="/bench">{t('to-queue')}</ButtonLink>
+          <Button onClick={props.onWrong}>{t('close-open')}</Button>
           <Button kind="primary" iconEnd="arrow-end" onClick={() => void act((requestKey) => claim({ requestKey, orderId: view.orderId }))}>
             {t('queue-take')}
           </Button>

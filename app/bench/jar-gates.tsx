@@ -1,5 +1,5 @@
 'use client';
-// What stands between a mixer and the step: a stop, somebody else's hands, a pause, and which jar is on the table.
+// What stands between a mixer and the step: a stop, a pause, and which jar is on the table.
 import type { FormEvent, ReactNode } from 'react';
 import { useState } from 'react';
 import { Button, ButtonLink } from '#app/_ui/controls/button.tsx';
@@ -13,21 +13,13 @@ import { DeskFrame, StepBody } from './desk-frame.tsx';
 /** Signs at the end of a jar's code that are enough to tell it from the others of a day. */
 const TAIL_LENGTH = 5;
 
+/** A bound jar is thrown away by "Something went wrong"; before that the order is given back or closed there. */
 export function Stopped(props: StepProps): ReactNode {
   const { t } = benchText();
   return (
     <DeskFrame {...props} actions={<ButtonLink href="/bench">{t('to-queue')}</ButtonLink>}>
       <h1 className="type-title">{t('stopped-title')}</h1>
       <Notice tone="stop" role="alert" title={t('stopped-note', { reasons: props.desk.view.stops.join('; ') })} />
-    </DeskFrame>
-  );
-}
-
-export function NotMine(props: StepProps): ReactNode {
-  const { t } = benchText();
-  return (
-    <DeskFrame {...props} bare actions={<ButtonLink href="/bench">{t('to-queue')}</ButtonLink>}>
-      <StepBody title={t('not-mine-title', { who: props.desk.view.by ?? '' })} note={t('not-mine-note')} />
     </DeskFrame>
   );
 }
@@ -40,9 +32,12 @@ export function PausedPage(props: StepProps & { readonly onGoOn: () => void }): 
       {...props}
       bare
       actions={
-        <Button kind="primary" onClick={props.onGoOn}>
-          {t('go-on')}
-        </Button>
+        <>
+          <ButtonLink href="/bench">{t('to-queue')}</ButtonLink>
+          <Button kind="primary" onClick={props.onGoOn}>
+            {t('go-on')}
+          </Button>
+        </>
       }
     >
       <StepBody title={t('paused-title', { code: props.desk.view.shortCode })} note={t('paused-note')} />

@@ -139,6 +139,9 @@ function NextOrder(props: {
           </ButtonLink>
         ) : (
           <span className={styles.takes}>
+            <ButtonLink kind="quiet" size="small" href={`/bench/order/${row.orderId}`}>
+              {t('queue-open')}
+            </ButtonLink>
             <ButtonLink kind="quiet" size="small" icon="printer" href={`/bench/print/card/${row.orderId}`} target="_blank">
               {t('print-card')}
             </ButtonLink>

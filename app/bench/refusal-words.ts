@@ -5,11 +5,12 @@ import { en } from '#app/_ui/text/bench-refusals/en.ts';
 import { createText } from '#app/_ui/text/create-text.ts';
 import { assertNever } from '#lib/base/invariant.ts';
 import type { BenchRefusalBody } from '#lib/contracts/bench-refusal.ts';
+import { findingWords } from './finding-words.ts';
 
 const text = createText<BenchRefusalKey, 'en'>('en', { en });
 
 export function refusalWords(refusal: BenchRefusalBody): string {
-  const { t, target } = text;
+  const { t, target, day } = text;
   switch (refusal.kind) {
     case 'bench-busy':
       return t(refusal.kind, { shortCode: refusal.shortCode });
@@ -29,6 +30,14 @@ export function refusalWords(refusal: BenchRefusalBody): string {
       return t(refusal.kind, { mass: target(refusal.overUg) });
     case 'correction-too-large':
       return t(refusal.kind, { most: target(refusal.mostUg) });
+    case 'cannot-make':
+      return t(refusal.kind, { why: refusal.findings.map(findingWords).join(' ') });
+    case 'correction-too-small':
+      return t(refusal.kind, { least: target(refusal.leastUg) });
+    case 'more-than-mixed':
+      return t(refusal.kind, { most: target(refusal.mostUg) });
+    case 'past-use-by':
+      return t(refusal.kind, { day: day(refusal.useByDay) });
     case 'label-lacks-text':
       return t(refusal.kind, { textIds: refusal.textIds.join(', ') });
     case 'no-such-order':
@@ -50,6 +59,7 @@ export function refusalWords(refusal: BenchRefusalBody): string {
     case 'under-tare':
     case 'other-jar':
     case 'life-over':
+    case 'decider-needed':
     case 'label-not-printed':
     case 'not-ready':
       return t(refusal.kind);

@@ -76,8 +76,13 @@ export function SecondReading(props: {
   );
 }
 
-/** For a mend: name and password. */
-export function SecondSignature(props: { readonly isBusy: boolean; readonly onSign: (signed: Signed) => void }): ReactNode {
+/** For a decision: name and password. */
+export function SecondSignature(props: {
+  readonly isBusy: boolean;
+  /** What is signed; else the figures of a mend. */
+  readonly note?: string;
+  readonly onSign: (signed: Signed) => void;
+}): ReactNode {
   const { t } = benchText();
   const submit = (event: FormEvent<HTMLFormElement>): void => {
     event.preventDefault();
@@ -85,7 +90,7 @@ export function SecondSignature(props: { readonly isBusy: boolean; readonly onSi
   };
   return (
     <form className={styles.second} onSubmit={submit} noValidate autoComplete="off">
-      <p>{t('second-grow-note')}</p>
+      <p>{props.note ?? t('second-grow-note')}</p>
       <SignFields />
       <Button kind="primary" type="submit" wide>
         {t('second-sign')}

@@ -97,6 +97,12 @@ export const checkInputSchema = z.strictObject({
   ]),
 });
 
+/** An order changes hands, is closed, or leaves its hold: each says why. */
+export const reasonInputSchema = z.strictObject({ ...act, reason: reasonSchema });
+
+/** A held jar is thrown away by two people; a customer who still wants it gets another. */
+export const heldJarInputSchema = z.strictObject({ ...act, reason: reasonSchema, wantsAnother: z.boolean(), second: secondSchema });
+
 const jarCodeSchema = z.string().trim().min(1, 'read the code from the jar').max(40);
 
 export const releaseInputSchema = z.strictObject({ ...act, jarCode: jarCodeSchema });
@@ -110,6 +116,8 @@ export type ReadingInput = z.input<typeof readingInputSchema>;
 export type VoidInput = z.input<typeof voidInputSchema>;
 export type MendInput = z.input<typeof mendInputSchema>;
 export type CorrectionInput = z.input<typeof correctionInputSchema>;
+export type ReasonInput = z.input<typeof reasonInputSchema>;
+export type HeldJarInput = z.input<typeof heldJarInputSchema>;
 export type CheckInput = z.input<typeof checkInputSchema>;
 export type ReleaseInput = z.input<typeof releaseInputSchema>;
 export type LabelPrintInput = z.input<typeof labelPrintInputSchema>;

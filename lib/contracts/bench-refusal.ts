@@ -1,8 +1,18 @@
 // Every "no" of the bench on the wire, with the facts that its sentence needs.
 import { z } from 'zod';
+import type { FindingCode } from '../base/finding.ts';
+import { FINDING_CODES } from '../base/finding.ts';
+import type { LocalDay } from '../units/time.ts';
+import { isLocalDay, localDay } from '../units/time.ts';
 import { massUgSchema } from './quantities.ts';
 
 const bare = <const K extends string>(kind: K) => z.strictObject({ kind: z.literal(kind) });
+export const daySchema: z.ZodType<LocalDay, string> = z.string().refine(isLocalDay).transform(localDay);
+
+const isFindingCode = (code: string): code is FindingCode => Object.hasOwn(FINDING_CODES, code);
+export const findingCodeSchema: z.ZodType<FindingCode, FindingCode> = z.custom<FindingCode>(
+  (code) => typeof code === 'string' && isFindingCode(code),
+);
 const texts = z.array(z.string()).readonly();
 
 export const benchRefusalSchema = z.discriminatedUnion('kind', [
@@ -10,6 +20,7 @@ export const benchRefusalSchema = z.discriminatedUnion('kind', [
   bare('other-content'),
   bare('already-claimed'),
   z.strictObject({ kind: z.literal('bench-busy'), shortCode: z.string() }),
+  z.strictObject({ kind: z.literal('cannot-make'), findings: z.array(findingCodeSchema).readonly() }),
   bare('no-bench'),
   bare('not-yours'),
   bare('not-this-step'),
@@ -41,9 +52,13 @@ export const benchRefusalSchema = z.discriminatedUnion('kind', [
       .readonly(),
   }),
   z.strictObject({ kind: z.literal('correction-too-large'), mostUg: massUgSchema }),
+  z.strictObject({ kind: z.literal('correction-too-small'), leastUg: massUgSchema }),
   bare('under-tare'),
+  z.strictObject({ kind: z.literal('more-than-mixed'), mostUg: massUgSchema }),
   bare('other-jar'),
   bare('life-over'),
+  z.strictObject({ kind: z.literal('past-use-by'), useByDay: daySchema }),
+  bare('decider-needed'),
   z.strictObject({ kind: z.literal('label-lacks-text'), textIds: texts }),
   bare('label-not-printed'),
   bare('not-ready'),
@@ -57,6 +72,7 @@ export const BENCH_STATUSES = {
   'bench-busy': 409,
   'not-this-step': 409,
   'not-ready': 409,
+  'cannot-make': 409,
   stopped: 409,
 } as const;
 

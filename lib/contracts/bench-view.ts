@@ -1,17 +1,12 @@
 // One order on the bench's screen: its steps by name, and the one thing to do now. The server parses its own reply, so nothing else can leave.
 import { z } from 'zod';
-import type { FindingCode } from '../base/finding.ts';
-import { FINDING_CODES } from '../base/finding.ts';
-import type { LocalDay } from '../units/time.ts';
-import { isLocalDay, localDay } from '../units/time.ts';
-import { benchRefusalSchema } from './bench-refusal.ts';
+import { benchRefusalSchema, daySchema, findingCodeSchema } from './bench-refusal.ts';
 import { massUgSchema, moneyMinorSchema, phX100Schema, sharePpmSchema } from './quantities.ts';
 
 const list = <T extends z.ZodType>(item: T) => z.array(item).readonly();
 const scale = { stepUg: massUgSchema, capacityUg: massUgSchema };
 const scaleSchema = z.object(scale);
 const hexSchema = z.string().regex(/^#[0-9A-Fa-f]{6}$/);
-const daySchema: z.ZodType<LocalDay, string> = z.string().refine(isLocalDay).transform(localDay);
 const orderIdSchema = z.uuid();
 
 export const stageSchema = z.enum([
@@ -44,14 +39,9 @@ const growSchema = z.strictObject({
   topUps: list(z.strictObject({ line: lineNameSchema, nowUg: massUgSchema, totalUg: massUgSchema, addUg: massUgSchema })),
 });
 
-const isFindingCode = (code: string): code is FindingCode => Object.hasOwn(FINDING_CODES, code);
-const findingCodeSchema: z.ZodType<FindingCode, FindingCode> = z.custom<FindingCode>(
-  (code) => typeof code === 'string' && isFindingCode(code),
-);
-
 export const doingSchema = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('claim') }),
-  z.strictObject({ kind: z.literal('held') }),
+  z.strictObject({ kind: z.literal('held'), reason: z.string(), findings: list(findingCodeSchema) }),
   z.strictObject({ kind: z.literal('ended') }),
   z.strictObject({
     kind: z.literal('fitness'),
@@ -100,7 +90,7 @@ export const doingSchema = z.discriminatedUnion('kind', [
     maxPhX100: phX100Schema,
     method: z.string(),
     lastPhX100: phX100Schema.nullable(),
-    correction: z.strictObject({ line: lineNameSchema, mostUg: massUgSchema, scale: scaleSchema }).nullable(),
+    correction: z.strictObject({ line: lineNameSchema, leastUg: massUgSchema, mostUg: massUgSchema, scale: scaleSchema }).nullable(),
   }),
   z.strictObject({ kind: z.literal('inspect'), wetHex: hexSchema, dryHex: hexSchema, colour: z.string(), hasFailed: z.boolean() }),
   z.strictObject({

@@ -19,6 +19,12 @@ import type { Durability } from './use-by.ts';
 /** Texts of the rulebook that every label prints. */
 export const LABEL_TEXT_IDS = { product: 'label.product', directions: 'label.directions' } as const;
 
+/** Where the jar was mixed. Null: no address of its own; the responsible person's stands on the label in any case. */
+export interface LabelShop {
+  readonly name: string;
+  readonly address: string | null;
+}
+
 export interface LabelAsk {
   readonly book: Book;
   readonly market: Market;
@@ -32,7 +38,7 @@ export interface LabelAsk {
   /** Null for a proof: a label without a jar. */
   readonly batchCode: string | null;
   readonly durability: Durability;
-  readonly shop: { readonly name: string; readonly address: string };
+  readonly shop: LabelShop;
 }
 
 export interface LabelContent {
@@ -47,7 +53,7 @@ export interface LabelContent {
   readonly batchCode: string | null;
   readonly durability: Durability;
   readonly responsiblePerson: Market['responsiblePerson'];
-  readonly shop: { readonly name: string; readonly address: string };
+  readonly shop: LabelShop;
   readonly directions: string;
   /** What the printed code holds; null on a proof. */
   readonly code: ElementString | null;

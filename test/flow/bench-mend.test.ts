@@ -163,7 +163,7 @@ describe('throwing a jar away', () => {
     expect(mends[0]?.wasteCostMinor).toBeGreaterThan(0);
     took(mendJar(shop.as('mixer', 5), { ...request, mend: { ...request.mend, remakeOrderId: shop.as('mixer').newId() } }));
     expect(showCard(shop.as('mixer'), orderId)?.remadeAsOrderId).toBe(remakeOrderId);
-    mixUntil(shop, remakeOrderId, 'release');
+    mixUntil(shop, remakeOrderId, 'release', 6);
   });
 
   test('is possible even under a stop, and the new order then waits on hold', () => {
