@@ -1,5 +1,7 @@
 // The formulator's judgements in the demonstration. Class judgements carry the load; reasons are common practice unless a source is named.
+import { ACTIVES } from './actives.data.ts';
 import type { Dates } from './dates.ts';
+import { SHADES } from './shades.data.ts';
 
 const INVENTED = 'trial jars, invented for the demonstration';
 const PRACTICE = 'common practice, no source';
@@ -31,29 +33,110 @@ const CLASS_TABLE: readonly (readonly [string, string, string, string, string])[
   ['acid', 'anionic-polymer', 'fine', 'The gum holds down to pH 3.3', INVENTED],
   ['electrolyte', 'electrolyte', 'fine', 'Salts of the same buffer', PRACTICE],
   ['electrolyte', 'anionic-polymer', 'fine', 'The gum tolerates salts at these levels', INVENTED],
+  ['iron', 'iron', 'fine', 'Iron oxides are blended all the time', PRACTICE],
+  ['acid', 'acid', 'caution', 'Two acids add up: the caps on free acid and on irritancy decide', PRACTICE],
+  ['anionic-polymer', 'anionic-polymer', 'fine', 'Both carry the same charge', PRACTICE],
+  ['acid', 'acid-sensitive', 'never', 'Acids destroy ultramarines: the colour goes and it smells of rotten eggs', 'from memory'],
+  ['acid', 'acid-consumer', 'never', 'Zinc oxide and carbonates eat the acid and the pH rises', 'textbook, from memory'],
+  ['acid', 'carbonate', 'never', 'Gas forms in the jar', 'textbook, from memory'],
+  ['acid', 'adsorbent', 'never', 'Charcoal takes the acid up', 'from memory'],
+  ['adsorbent', 'botanical', 'never', 'Charcoal takes up what an extract brings at low dose', 'from memory'],
+  ['adsorbent', 'vitamin', 'limit', 'Charcoal takes up part of a vitamin; trial jars up to this level', INVENTED],
+  ['iron', 'polyphenol', 'never', 'Tannins turn blue-black with iron', 'from memory'],
+  ['acid', 'polyphenol', 'fine', 'The pH windows decide', PRACTICE],
+  ...(['clay', 'inert', 'vitamin', 'electrolyte', 'anionic-polymer', 'iron', 'adsorbent', 'botanical', 'polyphenol'] as const).map(
+    (other) => ['acid-sensitive', other, 'fine', 'Ultramarines fear acids only', PRACTICE] as const,
+  ),
+  ...(['inert', 'clay', 'electrolyte', 'anionic-polymer'] as const).map((other) => ['adsorbent', other, 'fine', 'No change seen in trial jars', INVENTED] as const),
+  ...(['inert', 'clay', 'iron', 'vitamin', 'acid', 'electrolyte', 'anionic-polymer', 'botanical', 'polyphenol'] as const).map(
+    (other) => ['botanical', other, 'fine', 'No change of colour or smell in trial jars', INVENTED] as const,
+  ),
+  ...(['inert', 'clay', 'vitamin', 'electrolyte', 'anionic-polymer', 'polyphenol'] as const).map(
+    (other) => ['polyphenol', other, 'fine', 'Browns a little over six months, accepted', INVENTED] as const,
+  ),
 ];
 
+type Grounds = (reason: string, source: string) => { reason: string; source: string; by: string; on: Dates['judgedOn'] };
+
+const pairJudgements = (grounds: Grounds) => [
+  {
+    id: 'lactic-illite',
+    firstMaterialId: 'lactic-acid-50',
+    secondMaterialId: 'illite',
+    verdict: 'limit',
+    limit: { maxFirstPpm: 20_000, maxSumPpm: 25_000 },
+    ...grounds('Illite takes up acid: above this the pH rises out of the window within a month', INVENTED),
+  },
+  ...['iron-oxide-red', 'iron-oxide-yellow', 'iron-oxide-black'].map((iron) => ({
+    id: `salicylic-${iron}`,
+    firstMaterialId: 'salicylic-acid-20',
+    secondMaterialId: iron,
+    verdict: 'never',
+    ...grounds('Salicylic acid turns violet with iron', 'from memory'),
+  })),
+  {
+    id: 'zinc-tea',
+    firstMaterialId: 'zinc-pca',
+    secondMaterialId: 'camellia-sinensis-leaf-extract-10',
+    verdict: 'never',
+    ...grounds('Zinc and tannins fall out as grains', 'from memory'),
+  },
+  {
+    id: 'mandelic-kaolin',
+    firstMaterialId: 'mandelic-acid-40',
+    secondMaterialId: 'kaolin',
+    verdict: 'fine',
+    overridesClassJudgementId: 'clay-with-acid',
+    evidenceId: 'stability-r2',
+    ...grounds('Kaolin takes up next to none of it: the pH stood for 12 weeks', INVENTED),
+  },
+];
+
+const approvals = (dates: Dates) => ({
+      evidence: [
+        { id: 'stability-r2', kind: 'stability', on: dates.testedOn, result: 'passed: 12 weeks at 40 °C, base and three shades (invented)' },
+        { id: 'challenge-r2', kind: 'challenge', on: dates.testedOn, result: 'criterion A at 0.80 % phenoxyethanol with 3 % powder (invented)' },
+        { id: 'assessment-r2', kind: 'assessment', on: dates.testedOn, result: 'safety report for the range (invented)' },
+      ],
+      scopes: [
+        {
+          id: 'range-1',
+          kind: 'approve',
+  shadeIds: SHADES.map(({ id }) => id),
+          actives: ACTIVES.map(({ id, levels }) => ({ activeId: id, levelPpm: Math.max(...levels.map(({ levelPpm }) => levelPpm)) })),
+          mostActivesCount: 3,
+          evidenceIds: ['stability-r2', 'challenge-r2'],
+          reason: 'Bracketed by the test jars of the range',
+          by: 'formulator',
+          on: dates.judgedOn,
+        },
+        {
+          id: 'no-full-acid-on-rust',
+          kind: 'refuse',
+          shadeIds: ['rust-seam'],
+          actives: [{ activeId: 'lactic-acid', levelPpm: 10_000 }],
+          mostActivesCount: 3,
+          evidenceIds: ['stability-r2'],
+          reason: 'The test jar turned darker at 1 % lactic acid',
+          by: 'formulator',
+          on: dates.judgedOn,
+        },
+      ],
+});
+
 export const judgementData = (dates: Dates) => {
-  const grounds = (reason: string, source: string) => ({ reason, source, by: 'formulator', on: dates.judgedOn });
+  const grounds: Grounds = (reason, source) => ({ reason, source, by: 'formulator', on: dates.judgedOn });
   return {
     classJudgements: CLASS_TABLE.map(([firstClass, secondClass, verdict, reason, source]) => ({
       id: `${firstClass}-with-${secondClass}`,
       firstClass,
       secondClass,
       verdict,
+      ...(verdict === 'limit' ? { limit: { maxFirstPpm: 5_000 } } : {}),
       ...(verdict === 'caution' ? { cautionId: 'staff-acid-clay' } : {}),
       ...grounds(reason, source),
     })),
-    pairJudgements: [
-      {
-        id: 'lactic-illite',
-        firstMaterialId: 'lactic-acid-50',
-        secondMaterialId: 'illite',
-        verdict: 'limit',
-        limit: { maxFirstPpm: 20_000, maxSumPpm: 25_000 },
-        ...grounds('Illite takes up acid: above this the pH rises out of the window within a month', INVENTED),
-      },
-    ],
+    pairJudgements: pairJudgements(grounds),
     classRules: [
       {
         id: 'vitamin-outside-ph-4-to-8',
@@ -63,39 +146,6 @@ export const judgementData = (dates: Dates) => {
         ...grounds('Niacinamide and panthenol hydrolyse in strong acid or alkali', PRACTICE),
       },
     ],
-    evidence: [
-      { id: 'stability-r2', kind: 'stability', on: dates.testedOn, result: 'passed: 12 weeks at 40 °C, base and three shades (invented)' },
-      { id: 'challenge-r2', kind: 'challenge', on: dates.testedOn, result: 'criterion A at 0.80 % phenoxyethanol with 3 % powder (invented)' },
-      { id: 'assessment-r2', kind: 'assessment', on: dates.testedOn, result: 'safety report for the range (invented)' },
-    ],
-    scopes: [
-      {
-        id: 'range-1',
-        kind: 'approve',
-        shadeIds: ['chalk-down', 'fern-bank', 'rust-seam'],
-        actives: [
-          { activeId: 'niacinamide', levelPpm: 20_000 },
-          { activeId: 'panthenol', levelPpm: 15_000 },
-          { activeId: 'lactic-acid', levelPpm: 10_000 },
-          { activeId: 'citrate-buffer', levelPpm: 2_000 },
-        ],
-        mostActivesCount: 2,
-        evidenceIds: ['stability-r2', 'challenge-r2'],
-        reason: 'Bracketed by the test jars of the range',
-        by: 'formulator',
-        on: dates.judgedOn,
-      },
-      {
-        id: 'no-full-acid-on-rust',
-        kind: 'refuse',
-        shadeIds: ['rust-seam'],
-        actives: [{ activeId: 'lactic-acid', levelPpm: 10_000 }],
-        mostActivesCount: 3,
-        evidenceIds: ['stability-r2'],
-        reason: 'The test jar turned darker at 1 % lactic acid',
-        by: 'formulator',
-        on: dates.judgedOn,
-      },
-    ],
+    ...approvals(dates),
   };
 };

@@ -33,6 +33,27 @@ export const LIMITS = [
   colourant('us-73-2575', { ...US, source: '21 CFR 73.2575' }, 'titanium-dioxide', 'good manufacturing practice'),
   colourant('us-73-2250', { ...US, source: '21 CFR 73.2250' }, 'iron-oxide-red', 'As up to 3, Pb up to 10, Hg up to 3 ppm'),
   colourant('us-73-2327', { ...US, source: '21 CFR 73.2327', status: 'verified' }, 'chromium-oxide-green', 'not on lips; external use'),
+  colourant('eu-iv-77492', { ...EU, source: `${EU.source}, Annex IV` }, 'iron-oxide-yellow', 'purity of E 172'),
+  colourant('us-73-2250-yellow', { ...US, source: '21 CFR 73.2250' }, 'iron-oxide-yellow', 'purity of E 172'),
+  colourant('eu-iv-77499', { ...EU, source: `${EU.source}, Annex IV` }, 'iron-oxide-black', 'purity of E 172'),
+  colourant('us-73-2250-black', { ...US, source: '21 CFR 73.2250' }, 'iron-oxide-black', 'purity of E 172'),
+  colourant('eu-iv-77007', { ...EU, source: `${EU.source}, Annex IV` }, 'ultramarines', 'external use'),
+  colourant('us-73-2725', { ...US, source: '21 CFR 73.2725' }, 'ultramarines', 'external use'),
+  colourant('eu-iv-77742', { ...EU, source: `${EU.source}, Annex IV` }, 'manganese-violet', 'good manufacturing practice'),
+  colourant('us-73-2775', { ...US, source: '21 CFR 73.2775' }, 'manganese-violet', 'good manufacturing practice'),
+  colourant('eu-iv-77947', { ...EU, source: `${EU.source}, Annex IV` }, 'zinc-oxide', 'not where lungs may be exposed'),
+  colourant('us-73-2991', { ...US, source: '21 CFR 73.2991' }, 'zinc-oxide', 'not where lungs may be exposed'),
+  colourant('eu-iv-77220', { ...EU, source: `${EU.source}, Annex IV` }, 'calcium-carbonate', 'good manufacturing practice'),
+  colourant('us-73-2496', { ...US, source: '21 CFR 73.2496' }, 'mica', 'good manufacturing practice'),
+  substance('eu-iii-98-salicylic', { maxPpm: 20_000, substanceId: 'salicylic-acid' }, { ...EU, source: `${EU.source}, Annex III/98` }, { expressedAs: 'as acid' }),
+  {
+    ...substance('eu-iii-24-zinc', { maxPpm: 10_000, substanceId: 'zinc-pca' }, { ...EU, source: `${EU.source}, Annex III/24` }, { expressedAs: 'as zinc' }),
+    substances: [{ substanceId: 'zinc-pca', factorPpm: 203_297 }],
+  },
+  substance('us-cir-aha-mandelic', { maxPpm: 100_000, substanceId: 'mandelic-acid' }, { ...US, source: 'by likeness to the review of alpha hydroxy acids, from memory' }, {
+    expressedAs: 'as acid',
+    cautionId: 'sun-us',
+  }),
 ];
 
 export const marketData = (dates: Dates) =>

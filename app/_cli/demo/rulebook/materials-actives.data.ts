@@ -1,0 +1,67 @@
+// What is added for what it does. Part-neutral acids: a free acid would leave the window of the base.
+import { COMPUTED_ACIDITY, POWDER_ACIDITY } from './acidity.data.ts';
+import { material, window } from './material-row.ts';
+
+export const ACTIVE_MATERIALS = [
+  material('niacinamide', 'NIA', 'Niacinamide', {
+    kind: 'soluble-powder',
+    classes: ['vitamin'],
+    densityMgPerMl: 1400,
+    phFresh: window(500, 700),
+    maxTemperatureC: 60,
+    irritancyUnitsPerPpm: 8,
+    acidity: COMPUTED_ACIDITY.niacinamide,
+  }),
+  material('panthenol', 'PAN', 'Panthenol', {
+    classes: ['vitamin'],
+    densityMgPerMl: 1200,
+    phFresh: window(400, 750),
+    maxTemperatureC: 60,
+    irritancyUnitsPerPpm: 1,
+    acidity: POWDER_ACIDITY.inert,
+  }),
+  material('lactic-acid-50', 'LAC', 'Lactic acid 50 %, part neutral', {
+    kind: 'solution',
+    substances: [
+      { substanceId: 'lactic-acid', sharePpm: 500_000 },
+      { substanceId: 'water', sharePpm: 315_000 },
+      { substanceId: 'sodium-hydroxide', sharePpm: 185_000 },
+    ],
+    classes: ['acid', 'electrolyte'],
+    tags: ['acid', 'aha', 'exfoliant', 'photosensitiser'],
+    densityMgPerMl: 1180,
+    phFresh: window(380, 500),
+    maxTemperatureC: 40,
+    ionicUnitsPerPpm: 4,
+    irritancyUnitsPerPpm: 18,
+    acidity: COMPUTED_ACIDITY.lacticAcid50,
+  }),
+  material('citrate-buffer-20', 'CBF', 'Citrate buffer 20 %, pH 3.2', {
+    kind: 'solution',
+    substances: [
+      { substanceId: 'water', sharePpm: 800_000 },
+      { substanceId: 'citric-acid', sharePpm: 160_000 },
+      { substanceId: 'sodium-citrate', sharePpm: 40_000 },
+    ],
+    classes: ['electrolyte'],
+    densityMgPerMl: 1090,
+    phFresh: window(300, 800),
+    maxTemperatureC: 60,
+    ionicUnitsPerPpm: 2,
+    irritancyUnitsPerPpm: 3,
+    acidity: COMPUTED_ACIDITY.citrateBuffer20,
+  }),
+  material('sodium-hyaluronate-1', 'HYA', 'Sodium hyaluronate 1 %', { kind: 'solution', classes: ['anionic-polymer'], densityMgPerMl: 1005, phFresh: window(400, 800), maxTemperatureC: 45, acidity: POWDER_ACIDITY.hyaluronate, origin: 'synthetic', substances: [{ substanceId: 'water', sharePpm: 981_000 }, { substanceId: 'sodium-hyaluronate', sharePpm: 10_000 }, { substanceId: 'phenoxyethanol', sharePpm: 9_000 }] }),
+  material('ectoin', 'ECT', 'Ectoin', { kind: 'soluble-powder', classes: ['inert'], densityMgPerMl: 1350, phFresh: window(400, 800), maxTemperatureC: 80, acidity: COMPUTED_ACIDITY.ectoin }),
+  material('betaine', 'BET', 'Betaine', { kind: 'soluble-powder', classes: ['inert'], densityMgPerMl: 1200, phFresh: window(350, 900), maxTemperatureC: 80, acidity: COMPUTED_ACIDITY.betaine, origin: 'plant' }),
+  material('urea', 'URE', 'Urea', { kind: 'soluble-powder', classes: ['inert'], densityMgPerMl: 1320, phFresh: window(450, 720), maxTemperatureC: 40, acidity: POWDER_ACIDITY.inert, irritancyUnitsPerPpm: 15 }),
+  material('mandelic-acid-40', 'MAN', 'Mandelic acid 40 %, part neutral', { kind: 'solution', classes: ['acid', 'electrolyte'], densityMgPerMl: 1150, phFresh: window(350, 480), maxTemperatureC: 40, acidity: COMPUTED_ACIDITY.mandelicAcid40, irritancyUnitsPerPpm: 14, ionicUnitsPerPpm: 2, tags: ['acid', 'aha', 'exfoliant', 'photosensitiser'], substances: [{ substanceId: 'mandelic-acid', sharePpm: 400_000 }, { substanceId: 'water', sharePpm: 325_500 }, { substanceId: 'propanediol', sharePpm: 200_000 }, { substanceId: 'sodium-hydroxide', sharePpm: 74_500 }] }),
+  material('salicylic-acid-20', 'SAL', 'Salicylic acid 20 %, part neutral', { kind: 'solution', classes: ['acid', 'electrolyte'], densityMgPerMl: 1080, phFresh: window(320, 450), maxTemperatureC: 60, acidity: COMPUTED_ACIDITY.salicylicAcid20, irritancyUnitsPerPpm: 18, ionicUnitsPerPpm: 1, tags: ['acid', 'salicylate', 'exfoliant'], substances: [{ substanceId: 'propanediol', sharePpm: 465_000 }, { substanceId: 'salicylic-acid', sharePpm: 200_000 }, { substanceId: 'water', sharePpm: 200_000 }, { substanceId: 'tromethamine', sharePpm: 135_000 }] }),
+  material('potassium-azeloyl-diglycinate-30', 'AZG', 'Potassium azeloyl diglycinate 30 %', { kind: 'solution', classes: ['electrolyte'], densityMgPerMl: 1160, phFresh: window(500, 750), maxTemperatureC: 60, acidity: COMPUTED_ACIDITY.azeloylDiglycinate30, irritancyUnitsPerPpm: 1, ionicUnitsPerPpm: 2, substances: [{ substanceId: 'water', sharePpm: 700_000 }, { substanceId: 'potassium-azeloyl-diglycinate', sharePpm: 300_000 }] }),
+  material('zinc-pca', 'ZPC', 'Zinc PCA', { kind: 'soluble-powder', classes: ['electrolyte'], densityMgPerMl: 1700, phFresh: window(500, 700), maxTemperatureC: 50, acidity: COMPUTED_ACIDITY.zincPca, irritancyUnitsPerPpm: 15, ionicUnitsPerPpm: 6 }),
+  material('caffeine', 'CAF', 'Caffeine', { kind: 'soluble-powder', classes: ['inert'], densityMgPerMl: 1230, phFresh: window(400, 750), maxTemperatureC: 60, acidity: POWDER_ACIDITY.inert, irritancyUnitsPerPpm: 5, origin: 'plant' }),
+  material('bisabolol', 'BIS', 'Bisabolol', { kind: 'oil', classes: ['inert'], densityMgPerMl: 935, phFresh: window(350, 800), maxTemperatureC: 60, acidity: POWDER_ACIDITY.inert, irritancyUnitsPerPpm: 1, tags: ['asteraceae'], origin: 'plant' }),
+  material('camellia-sinensis-leaf-extract-10', 'TEA', 'Green tea extract 10 %', { kind: 'solution', classes: ['polyphenol'], densityMgPerMl: 1200, phFresh: window(400, 650), maxTemperatureC: 45, acidity: POWDER_ACIDITY.tea, irritancyUnitsPerPpm: 1, origin: 'plant', substances: [{ substanceId: 'glycerin', sharePpm: 600_000 }, { substanceId: 'water', sharePpm: 300_000 }, { substanceId: 'camellia-sinensis-leaf-extract', sharePpm: 100_000 }] }),
+  material('tranexamic-acid', 'TXA', 'Tranexamic acid', { kind: 'soluble-powder', classes: ['inert'], densityMgPerMl: 1250, phFresh: window(400, 800), maxTemperatureC: 60, acidity: COMPUTED_ACIDITY.tranexamicAcid, irritancyUnitsPerPpm: 2 }),
+  material('centella-asiatica-extract-20', 'CEN', 'Centella extract 20 %', { kind: 'solution', classes: ['botanical'], densityMgPerMl: 1180, phFresh: window(400, 750), maxTemperatureC: 45, acidity: POWDER_ACIDITY.centella, irritancyUnitsPerPpm: 1, origin: 'plant', substances: [{ substanceId: 'glycerin', sharePpm: 800_000 }, { substanceId: 'centella-asiatica-extract', sharePpm: 200_000 }] }),
+];
