@@ -4,6 +4,7 @@ import { composePlan } from '#lib/composition/compose.ts';
 import type { Book } from '#lib/rulebook/book.ts';
 import { need } from '#lib/rulebook/book.ts';
 import type { Lang } from '#lib/rulebook/language.ts';
+import { midSentence } from '#lib/rulebook/language.ts';
 import type { Material } from '#lib/rulebook/material.ts';
 import type { Plan, Variant } from '#lib/rulebook/variant.ts';
 import type { SharePpm } from '#lib/units/share.ts';
@@ -23,9 +24,7 @@ export interface PictureLayer {
 export function jarName(book: Book, { shadeId, actives }: Variant, lang: Lang): string {
   const shade = need(book.shades, shadeId);
   const name = shade.name[lang] ?? shade.code;
-  const names = actives
-    .map(({ activeId }) => need(book.actives, activeId))
-    .map((active) => (active.name[lang] ?? active.code).toLowerCase());
+  const names = actives.map(({ activeId }) => need(book.actives, activeId)).map((active) => midSentence(active.name[lang] ?? active.code));
   return names.length === 0 ? name : `${name} with ${new Intl.ListFormat(lang, { type: 'conjunction' }).format(names)}`;
 }
 

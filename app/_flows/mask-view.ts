@@ -5,6 +5,7 @@ import { swatchOf } from '#lib/colour/lab.ts';
 import type { Book } from '#lib/rulebook/book.ts';
 import { need } from '#lib/rulebook/book.ts';
 import type { Lang } from '#lib/rulebook/language.ts';
+import { midSentence } from '#lib/rulebook/language.ts';
 import type { Claims, LabX100 } from '#lib/rulebook/offer.ts';
 import type { Variant } from '#lib/rulebook/variant.ts';
 import type { MoneyMinor } from '#lib/units/money.ts';
@@ -72,7 +73,7 @@ export function maskNames(book: Book, lang: Lang, variant: Variant): Pick<ShownM
 /** "Fern Bank with niacinamide and panthenol". */
 export function maskName(book: Book, lang: Lang, variant: Variant): string {
   const { shadeName, activeNames } = maskNames(book, lang, variant);
-  const actives = activeNames.map((name) => name.toLowerCase());
+  const actives = activeNames.map(midSentence);
   return actives.length === 0 ? shadeName : `${shadeName} with ${new Intl.ListFormat(lang, { type: 'conjunction' }).format(actives)}`;
 }
 

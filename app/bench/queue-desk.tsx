@@ -7,6 +7,7 @@ import { queueWatch } from '#app/_client/bench-looks.ts';
 import { newRequestKey } from '#app/_client/request-key.ts';
 import type { Reply } from '#app/_client/send.ts';
 import { signOut } from '#app/_client/sign-in.ts';
+import { classNames } from '#app/_ui/class-names.ts';
 import { Button, ButtonLink } from '#app/_ui/controls/button.tsx';
 import { Notice } from '#app/_ui/controls/notice.tsx';
 import type { RuledRow } from '#app/_ui/controls/section-head.tsx';
@@ -97,6 +98,9 @@ function SignOut({ who }: { readonly who: string }): ReactNode {
   );
 }
 
+/** Signs that fit two lines in the large size. */
+const LONG_NAME = 34;
+
 const coreLayers = (row: Row): readonly CoreLayer[] =>
   row.layers.map((layer) => ({ name: layer.name, sharePpm: layer.sharePpm, ...layerOf(layer) }));
 
@@ -121,7 +125,7 @@ function NextOrder(props: {
           {isMine ? t('queue-mine') : t('queue-next', { time: time(instantMs(row.placedAtMs), zone) })}
         </p>
         <Digits look="code" text={row.shortCode} />
-        <h1 id="next" className={styles.nextName}>
+        <h1 id="next" className={classNames(styles.nextName, row.name.length > LONG_NAME && styles.nextLong)}>
           {row.name}
         </h1>
         <dl className={styles.facts}>

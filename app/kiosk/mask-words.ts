@@ -1,9 +1,11 @@
 // From a mask as the server tells it to what its card draws and says.
+
 import type { CoreLayer } from '#app/_ui/drawing/core-column.tsx';
 import { earth } from '#app/_ui/drawing/earth.data.ts';
 import type { DrawingLabel } from '#app/_ui/drawing/picture.tsx';
 import type { KioskKey } from '#app/_ui/text/kiosk/en.ts';
 import type { MaskView } from '#lib/contracts/kiosk-masks.ts';
+import { midSentence } from '#lib/rulebook/language.ts';
 import type { KioskText } from './kiosk-text.ts';
 
 const FILLS = {
@@ -49,7 +51,7 @@ export function maskTitle(mask: MaskView, shown: readonly MaskView[], { t }: Kio
 /** "With niacinamide and panthenol." */
 export function madeWith({ activeNames }: Pick<MaskView, 'activeNames'>, { t, lang }: KioskText): string {
   if (activeNames.length === 0) return t('without-actives');
-  const actives = new Intl.ListFormat(lang, { type: 'conjunction' }).format(activeNames.map((name) => name.toLowerCase()));
+  const actives = new Intl.ListFormat(lang, { type: 'conjunction' }).format(activeNames.map(midSentence));
   return t('with-actives', { actives });
 }
 

@@ -7,3 +7,6 @@ export const MARKET_IDS = ['EU', 'US'] as const;
 export type MarketId = (typeof MARKET_IDS)[number];
 
 export type ProductKind = 'rinse-off' | 'leave-on';
+
+/** A name inside a sentence: "Zinc PCA" is "zinc PCA", letters that stand for words stay. */
+export const midSentence = (name: string): string => name.replaceAll(/\p{Lu}\p{Ll}+/gu, (word) => word.toLowerCase());
