@@ -55,11 +55,20 @@ export function maskView({ edition, person, stand, lang }: OpenVisit, mask: Mask
     colour: { name: textOf(colour.nameTextId), wetHex: wet.hex, dryHex: dry.hex, isPaler: wet.reduced || dry.reduced },
     layers: drawnLayers(book, lang, variant),
     chosenFor: concernTexts(concernsServed(book, variant, person.wishes)),
-    good: claims.map(({ goodTextId, goodBasis }) => ({ text: textOf(goodTextId), basis: goodBasis })),
-    lessGood: claims.map(({ lessGoodTextId }) => textOf(lessGoodTextId)),
+    // Two actives may say the same of themselves: it is said once, by the weaker of two bases.
+    good: onceEach(claims.map(({ goodTextId, goodBasis }) => ({ text: textOf(goodTextId), basis: goodBasis }))),
+    lessGood: [...new Set(claims.map(({ lessGoodTextId }) => textOf(lessGoodTextId)))],
     lessFor: concernTexts(concernsServedLess(book, { variant, than: first }, person.wishes)),
     cautions: owedCautions(book, { plan, day: stand.day, person, lang, ofVerdict: verdict.cautions }).cautions,
   };
+}
+
+function onceEach(goods: ShownMask['good']): ShownMask['good'] {
+  const weakest = (a: Claims['goodBasis'], b: Claims['goodBasis']) => (a === 'tested-on-mask' ? b : a);
+  return [...Map.groupBy(goods, ({ text }) => text)].map(([text, same]) => ({
+    text,
+    basis: same.map(({ basis }) => basis).reduce(weakest),
+  }));
 }
 
 /** A shade goes by its house name, an active by its INCI or common chemical name. */

@@ -69,6 +69,21 @@ describe('the page', () => {
 });
 
 describe('masks', () => {
+  test('say once what two of their actives say alike', () => {
+    const alike = aShop('alike', (rulebook) => ({
+      ...rulebook,
+      actives: rulebook.actives.map((active) =>
+        active.claims
+          ? { ...active, claims: { ...active.claims, goodTextId: 'good.panthenol', lessGoodTextId: 'less-good.panthenol' } }
+          : active,
+      ),
+    }));
+    const [first] = masksShown(alike);
+    expect(first?.shown.activeNames).toHaveLength(2);
+    expect(first?.shown.good).toEqual([{ text: 'Skin feels softer and less tight.', basis: 'known-for-ingredient' }]);
+    expect(first?.shown.lessGood).toEqual(['Can feel a little sticky.']);
+  });
+
   test('come with a role, a price, colours, words, a drawing and every caution, and with nothing of the recipe', () => {
     const shop = aShop();
     const masks = masksShown(shop);
