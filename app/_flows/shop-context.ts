@@ -11,6 +11,7 @@ import type { Stop } from '#db/stops.ts';
 import { listStopsInForce } from '#db/stops.ts';
 import type { Finding } from '#lib/base/finding.ts';
 import { finding } from '#lib/base/finding.ts';
+import { labelFindings } from '#lib/label/label-findings.ts';
 import type { Book } from '#lib/rulebook/book.ts';
 import { need, pairKey } from '#lib/rulebook/book.ts';
 import type { JarSize, ScaleProfile } from '#lib/rulebook/offer.ts';
@@ -102,7 +103,12 @@ export function shopChecks(book: Book, stand: ShopStand, jarSize: JarSize): Pick
   const limitsOf = (plan: Plan) => massLimits({ book, plan, markets: book.rulebook.markets, day });
   const common = { book, jarSize, scales: bench?.scales ?? [], limitsOf };
   const lots = lotFindings({ ...common, lots: withoutStopped(stand), day, phDue: null, fullCleanAfterTags: [], warmestC: null });
-  return { bench: benchFindings(common), shop: (plan) => [...stopFindings(book, stand.stops, plan), ...lots(plan)] };
+  const weighing = benchFindings(common);
+  const label = labelFindings({ book, jarSize, day });
+  return {
+    bench: (plan) => [...weighing(plan), ...label(plan)],
+    shop: (plan) => [...stopFindings(book, stand.stops, plan), ...lots(plan)],
+  };
 }
 
 /** The shop as one order finds it: what is promised to that very order is there for it. */

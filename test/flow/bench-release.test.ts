@@ -9,6 +9,7 @@ import { findRelease } from '#db/releases.ts';
 import { listSoldJars } from '#db/sales.ts';
 import { insertStop } from '#db/stops.ts';
 import type { LabelContent } from '#lib/label/label-content.ts';
+import { openBook } from '#lib/rulebook/book.ts';
 import type { Rulebook } from '#lib/rulebook/rulebook.ts';
 import { phX100 } from '#lib/units/chemistry.ts';
 import { gramsToUg } from '#lib/units/mass.ts';
@@ -89,12 +90,23 @@ describe('the decision', () => {
     expect(benchOrder(shop, orderId).stage).toBe('jar-held');
   });
 
+  const short = (rulebook: Rulebook): Rulebook => ({
+    ...rulebook,
+    labelSizes: rulebook.labelSizes.map((size) => ({ ...size, cautionsCharCount: 80 })),
+  });
+
+  test('a label that does not hold its text is refused before anything is weighed', () => {
+    const shop = aShop('short-label', short);
+    expect(() => orderJar(shop)).toThrow(/label-too-long/);
+  });
+
   test('a label that does not hold its text holds the jar', () => {
-    const short = (rulebook: Rulebook): Rulebook => ({
-      ...rulebook,
-      labelSizes: rulebook.labelSizes.map((size) => ({ ...size, cautionsCharCount: 80 })),
-    });
-    const { shop, orderId } = releasedJar(aShop('short-label', short));
+    const shop = aShop();
+    const orderId = mixUntil(shop, orderJar(shop), 'release');
+    const { edition } = benchOrder(shop, orderId);
+    const bent = openBook(short(edition.book.rulebook));
+    const flow = { ...shop.as('mixer', 9), editions: { book: () => bent, permitted: () => [] } };
+    took(releaseJar(flow, { requestKey: aKey(), orderId, jarCode: jarCodeOf(shop, orderId) }));
     expect(releaseOf(shop, orderId)).toMatchObject({ outcome: 'held', findings: [{ code: 'label-too-long' }] });
   });
 

@@ -8,6 +8,7 @@ import { rulebookJsonSchema } from '#lib/contracts/rulebook.ts';
 import { answersSchema, variantSchema } from '#lib/contracts/variant.ts';
 import { cautionsForMarket } from '#lib/label/cautions-for-market.ts';
 import { labelContent } from '#lib/label/label-content.ts';
+import { labelFindings } from '#lib/label/label-findings.ts';
 import { labelIngredients } from '#lib/law/label-order.ts';
 import type { Book } from '#lib/rulebook/book.ts';
 import type { Lang } from '#lib/rulebook/language.ts';
@@ -119,7 +120,9 @@ const benchOf = (book: Book, day: LocalDay) => ({ book, scales: book.rulebook.sc
 /** Check 14 on that bench. */
 function benchChecks({ book, day }: Pick<Question, 'book' | 'day'>, jarSize: JarSize): NonNullable<JudgeContext['bench']> {
   const limitsOf = (plan: Plan) => massLimits({ book, plan, markets: book.rulebook.markets, day });
-  return benchFindings({ book, jarSize, scales: book.rulebook.scaleProfiles, limitsOf });
+  const weighing = benchFindings({ book, jarSize, scales: book.rulebook.scaleProfiles, limitsOf });
+  const label = labelFindings({ book, jarSize, day });
+  return (plan) => [...weighing(plan), ...label(plan)];
 }
 
 function labelAnswer(judged: Judged): Answered {
