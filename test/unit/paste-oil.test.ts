@@ -1,0 +1,26 @@
+// Which oil wets the powders: the wetting oil, and what oil-borne stocks bring into the paste. Oil that is stirred in last comes too late.
+import { expect, it } from 'vitest';
+import { compose } from '#lib/composition/compose.ts';
+import { openBook } from '#lib/rulebook/book.ts';
+import type { AddedTo } from '#lib/rulebook/material.ts';
+import { aDemoRulebook } from '#test/support/a-demo-book.ts';
+
+const plain = aDemoRulebook();
+const kaolin = plain.stocks.find((stock) => stock.id === 'kaolin-neat') ?? expect.fail('no kaolin');
+
+/** Share of the jar that wets, in ppm, with 1 % of a stock that is nine tenths oil. */
+function pasteOilPpm(addedTo: AddedTo): number {
+  const parts = [
+    { ...kaolin.parts[0], materialId: 'kaolin', sharePpm: 100_000 },
+    { ...kaolin.parts[0], materialId: 'caprylic-capric-triglyceride', sharePpm: 900_000 },
+  ] as typeof kaolin.parts;
+  const book = openBook({ ...plain, stocks: [...plain.stocks, { ...kaolin, id: 'in-oil', code: 'IN-OIL', parts, addedTo }] });
+  const jar = compose(book, { stocks: new Map([['in-oil', 10_000n]]), oil: 39_600n, cream: 950_400n });
+  return Number((jar.pasteOil * 1_000_000n) / jar.whole);
+}
+
+it('counts the oil of a stock that goes into the paste, and of no other', () => {
+  expect(pasteOilPpm('paste')).toBe(39_600 + 9_000);
+  expect(pasteOilPpm('cream')).toBe(39_600);
+  expect(pasteOilPpm('last')).toBe(39_600);
+});
