@@ -3,6 +3,7 @@ import { expect, it } from 'vitest';
 import { compose } from '#lib/composition/compose.ts';
 import { openBook } from '#lib/rulebook/book.ts';
 import type { AddedTo } from '#lib/rulebook/material.ts';
+import { sharePpm } from '#lib/units/share.ts';
 import { aDemoRulebook } from '#test/support/a-demo-book.ts';
 
 const plain = aDemoRulebook();
@@ -11,9 +12,9 @@ const kaolin = plain.stocks.find((stock) => stock.id === 'kaolin-neat') ?? expec
 /** Share of the jar that wets, in ppm, with 1 % of a stock that is nine tenths oil. */
 function pasteOilPpm(addedTo: AddedTo): number {
   const parts = [
-    { ...kaolin.parts[0], materialId: 'kaolin', sharePpm: 100_000 },
-    { ...kaolin.parts[0], materialId: 'caprylic-capric-triglyceride', sharePpm: 900_000 },
-  ] as typeof kaolin.parts;
+    { materialId: 'kaolin', sharePpm: sharePpm(100_000) },
+    { materialId: 'caprylic-capric-triglyceride', sharePpm: sharePpm(900_000) },
+  ];
   const book = openBook({ ...plain, stocks: [...plain.stocks, { ...kaolin, id: 'in-oil', code: 'IN-OIL', parts, addedTo }] });
   const jar = compose(book, { stocks: new Map([['in-oil', 10_000n]]), oil: 39_600n, cream: 950_400n });
   return Number((jar.pasteOil * 1_000_000n) / jar.whole);
