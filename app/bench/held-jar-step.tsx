@@ -13,6 +13,7 @@ import type { StepProps } from './desk-frame.tsx';
 import { DeskFrame, StepBody } from './desk-frame.tsx';
 import { findingWords } from './finding-words.ts';
 import { SecondSignature } from './second-person.tsx';
+import { waysText } from './ways-text.ts';
 
 const LEAST_WORDS_LENGTH = 3;
 
@@ -23,11 +24,11 @@ interface Wish {
 
 export function HeldJarStep(props: StepProps & { readonly doing: Extract<BenchDoing, { kind: 'jar-held' }> }): ReactNode {
   const { desk, doing } = props;
-  const { t } = benchText();
+  const { t } = waysText();
   const [wish, setWish] = useState<Wish | null>(null);
   const { orderId } = desk.view;
   return (
-    <DeskFrame {...props} bare actions={<ButtonLink href="/bench">{t('to-queue')}</ButtonLink>}>
+    <DeskFrame {...props} bare actions={<ButtonLink href="/bench">{benchText().t('to-queue')}</ButtonLink>}>
       <StepBody title={t('jar-held-title')} note={t('jar-held-note')}>
         <ul>
           {doing.findings.map((code) => (
@@ -48,7 +49,7 @@ export function HeldJarStep(props: StepProps & { readonly doing: Extract<BenchDo
               }}
             />
             <Button wide onClick={() => setWish(null)}>
-              {t('go-back')}
+              {benchText().t('go-back')}
             </Button>
           </Dialog>
         </div>
@@ -59,7 +60,7 @@ export function HeldJarStep(props: StepProps & { readonly doing: Extract<BenchDo
 
 /** The reason, and two buttons: with another jar in its place, or without. */
 function DecisionForm({ onWish }: { readonly onWish: (wish: Wish) => void }): ReactNode {
-  const { t } = benchText();
+  const { t } = waysText();
   const [isBlank, setBlank] = useState(false);
   const submit = (event: FormEvent<HTMLFormElement>): void => {
     event.preventDefault();
@@ -74,9 +75,9 @@ function DecisionForm({ onWish }: { readonly onWish: (wish: Wish) => void }): Re
       <TextField
         id="why-held-jar"
         name="why"
-        label={t('discard-reason')}
-        hint={t('discard-reason-hint')}
-        error={isBlank ? t('reason-missing') : undefined}
+        label={benchText().t('discard-reason')}
+        hint={benchText().t('discard-reason-hint')}
+        error={isBlank ? benchText().t('reason-missing') : undefined}
         autoComplete="off"
         maxLength={500}
       />

@@ -6,7 +6,7 @@ import { closeOrder, giveBack, resume, takeOver } from '#app/_client/bench-acts.
 import { Button, ButtonLink } from '#app/_ui/controls/button.tsx';
 import { Dialog } from '#app/_ui/controls/dialog.tsx';
 import { TextField } from '#app/_ui/controls/field.tsx';
-import type { BenchKey } from '#app/_ui/text/bench/en.ts';
+import type { BenchWaysKey } from '#app/_ui/text/bench-ways/en.ts';
 import type { BenchDoing } from '#lib/contracts/bench-view.ts';
 import styles from './bench.module.css';
 import { benchText } from './bench-text.ts';
@@ -14,6 +14,7 @@ import type { StepProps } from './desk-frame.tsx';
 import { DeskFrame, StepBody } from './desk-frame.tsx';
 import { findingWords } from './finding-words.ts';
 import type { Desk } from './use-desk.ts';
+import { waysText } from './ways-text.ts';
 
 const LEAST_WORDS_LENGTH = 3;
 
@@ -24,7 +25,7 @@ const CALLS = { 'give-back': giveBack, 'take-over': takeOver, close: closeOrder,
 /** One way with its reason. */
 export function ReasonedWay(props: { readonly desk: Desk; readonly way: WayName; readonly onDone?: () => void }): ReactNode {
   const { desk, way, onDone } = props;
-  const { t } = benchText();
+  const { t } = waysText();
   const [isBlank, setBlank] = useState(false);
   const isEnd = way === 'close' || way === 'unfetched';
   const submit = (event: FormEvent<HTMLFormElement>): void => {
@@ -37,19 +38,19 @@ export function ReasonedWay(props: { readonly desk: Desk; readonly way: WayName;
   };
   return (
     <form className={styles.way} onSubmit={submit} noValidate>
-      <h2 className="type-heading">{t(`${way}-title` satisfies BenchKey)}</h2>
-      <p className="type-small type-second">{t(`${way}-note` satisfies BenchKey)}</p>
+      <h2 className="type-heading">{t(`${way}-title` satisfies BenchWaysKey)}</h2>
+      <p className="type-small type-second">{t(`${way}-note` satisfies BenchWaysKey)}</p>
       <TextField
         id={`why-${way}`}
         name="why"
-        label={t('discard-reason')}
-        hint={t(`${way}-hint` satisfies BenchKey)}
-        error={isBlank ? t('reason-missing') : undefined}
+        label={benchText().t('discard-reason')}
+        hint={t(`${way}-hint` satisfies BenchWaysKey)}
+        error={isBlank ? benchText().t('reason-missing') : undefined}
         autoComplete="off"
         maxLength={500}
       />
       <Button kind={isEnd ? 'destructive' : 'primary'} type="submit" wide>
-        {t(`${way}-do` satisfies BenchKey)}
+        {t(`${way}-do` satisfies BenchWaysKey)}
       </Button>
     </form>
   );
@@ -62,7 +63,7 @@ export function OrderWaysDialog(props: {
   readonly onClose: () => void;
 }): ReactNode {
   const { desk, ways, onClose } = props;
-  const { t } = benchText();
+  const { t } = waysText();
   return (
     <Dialog open size={ways.length > 1 ? 'wide' : 'narrow'} title={t('ways-title', { code: desk.view.shortCode })} onClose={onClose}>
       <div className={ways.length > 1 ? styles.ways : styles.stack}>
@@ -71,7 +72,7 @@ export function OrderWaysDialog(props: {
         ))}
       </div>
       <Button wide onClick={onClose}>
-        {t('go-back')}
+        {benchText().t('go-back')}
       </Button>
     </Dialog>
   );
@@ -79,11 +80,11 @@ export function OrderWaysDialog(props: {
 
 /** Somebody else has it: it goes on in these hands, or back to the queue while no jar is bound. */
 export function OtherHands(props: StepProps): ReactNode {
-  const { t } = benchText();
+  const { t } = waysText();
   const { view } = props.desk;
   const isBound = view.jarCode !== null;
   return (
-    <DeskFrame {...props} bare actions={<ButtonLink href="/bench">{t('to-queue')}</ButtonLink>}>
+    <DeskFrame {...props} bare actions={<ButtonLink href="/bench">{benchText().t('to-queue')}</ButtonLink>}>
       <StepBody
         title={t('not-mine-title', { who: view.by ?? '' })}
         note={t(isBound ? 'not-mine-note' : 'not-mine-free-note', { who: view.by ?? '' })}
@@ -99,10 +100,10 @@ export function OtherHands(props: StepProps): ReactNode {
 /** Why it was held, what keeps it there today, and the two ways on. */
 export function HeldOrderStep(props: StepProps & { readonly doing: Extract<BenchDoing, { kind: 'held' }> }): ReactNode {
   const { desk, doing } = props;
-  const { t } = benchText();
+  const { t } = waysText();
   const isFree = doing.findings.length === 0;
   return (
-    <DeskFrame {...props} bare actions={<ButtonLink href="/bench">{t('to-queue')}</ButtonLink>}>
+    <DeskFrame {...props} bare actions={<ButtonLink href="/bench">{benchText().t('to-queue')}</ButtonLink>}>
       <StepBody title={t('held-title')} note={t('held-why', { why: doing.reason })}>
         <p className="type-measure">{t(isFree ? 'held-free' : 'held-stands')}</p>
         <ul>
