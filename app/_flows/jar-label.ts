@@ -1,7 +1,5 @@
 // The label of one jar: from the lots that were really used and the recipe that the customer was shown. Made once, at the decision, and kept.
 import type { Reading } from '#db/connection.ts';
-import { listJarFacts } from '#db/jar-facts.ts';
-import { findLot } from '#db/lots.ts';
 import { readShop } from '#db/shop.ts';
 import { invariant } from '#lib/base/invariant.ts';
 import type { Result } from '#lib/base/result.ts';
@@ -20,6 +18,7 @@ import { judge } from '#lib/verdict/judge.ts';
 import { weighedAmounts } from '#lib/weighing/release-jar.ts';
 import type { BenchOrder } from './bench-order.ts';
 import type { BenchRefusal } from './bench-refusal.ts';
+import { usedLots } from './used-lots.ts';
 
 export interface JarLabel {
   readonly content: LabelContent;
@@ -39,7 +38,7 @@ export function labelOf(tx: Reading, bench: BenchOrder): Result<JarLabel, BenchR
   const weighed = weighedAmounts(card, progress.state);
   if (!weighed.ok) return refuse({ kind: 'not-this-step' });
   const { jarLifeMonths, openedLabelMonths } = book.rulebook.house;
-  const life = { mixedOn: view.jar.localDay, jarLifeMonths, lots: usedLots(tx, bench), packagingExpiresOn: null };
+  const life = { mixedOn: view.jar.localDay, jarLifeMonths, lots: lotsWithLife(tx, bench), packagingExpiresOn: null };
   const durability = durabilityOf(life, openedLabelMonths);
   if (!durability.ok || lastDayOfUse(life) < stand.day) return refuse({ kind: 'life-over' });
   const content = labelContent({
@@ -66,20 +65,11 @@ function cautionIdsOf({ edition: { book }, card, stand, view }: BenchOrder): rea
   return verdict.kind === 'permitted' && market ? cautionsForMarket(book, verdict.cautions, market.id) : view.order.variantCautionIds;
 }
 
-/** Every lot that a standing fact of the jar names, as it stands now: open by then. */
-function usedLots(tx: Reading, { view, edition: { book }, stand }: BenchOrder): readonly UsedLot[] {
-  const { readings, voids, mends } = listJarFacts(tx, view.jar?.batchCode ?? '');
-  const voided = new Set(voids.map((one) => one.readingId));
-  const lotIds = new Set([
-    ...readings.filter((one) => !voided.has(one.id)).map((one) => one.lotId),
-    ...mends.flatMap((one) => one.lotId ?? []),
-  ]);
-  return [...lotIds].map((lotId) => {
-    const state = findLot(tx, lotId);
-    invariant(state, `lot ${lotId} is gone`);
-    const { lot, openedAtMs } = state;
-    const openedOn = openedAtMs === null ? stand.day : localDayIn(stand.zone, openedAtMs);
+/** Open by then, since the jar holds some of each. */
+const lotsWithLife = (tx: Reading, bench: BenchOrder): readonly UsedLot[] =>
+  usedLots(tx, bench).map(({ lot, openedAtMs }) => {
+    const { book } = bench.edition;
+    const openedOn = openedAtMs === null ? bench.stand.day : localDayIn(bench.stand.zone, openedAtMs);
     const inUseDays = lot.kind === 'stock' ? need(book.stocks, lot.refId).inUseDays : book.rulebook.base.inUseDays;
     return { expiresOn: lot.expiryDay, openedOn, inUseDays: inUseDays ?? null };
   });
-}

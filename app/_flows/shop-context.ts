@@ -88,6 +88,7 @@ export function benchLotOf({ lot, status, openedAtMs, leftUg }: LotState, zone: 
     expiresOn: lot.expiryDay,
     openedOn,
     leftUg: massUg(Math.max(0, leftUg)),
+    measuredPhX100: lot.measuredPhX100,
   };
 }
 

@@ -15,10 +15,10 @@ export type JarPh =
   | { readonly kind: 'predicted'; readonly needs: JarNeeds; readonly errorX100: number }
   | { readonly kind: 'measured'; readonly phX100: PhX100; readonly errorX100: number };
 
-/** The pH that a jar's needs predict, with the house's error. */
-export const predictedJarPh = (book: Book, jar: Composition): JarPh => ({
+/** The pH that a jar's needs predict, with the house's error; `shiftX100` as `jarNeeds` takes it. */
+export const predictedJarPh = (book: Book, jar: Composition, shiftX100 = 0): JarPh => ({
   kind: 'predicted',
-  needs: jarNeeds(book, jar),
+  needs: jarNeeds(book, jar, shiftX100),
   errorX100: book.rulebook.house.phErrorX100,
 });
 

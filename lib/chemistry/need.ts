@@ -8,6 +8,7 @@ import type { Part } from '../units/share.ts';
 import { WHOLE_PPM } from '../units/share.ts';
 import type { NeedPoints } from './acidity-table.ts';
 import { addScaled, NO_NEED, needX50, TABLE_STEP_X100 } from './acidity-table.ts';
+import { basePoints } from './base-shift.ts';
 
 const PPM = BigInt(WHOLE_PPM);
 
@@ -31,8 +32,11 @@ export type JarNeeds =
 
 export type KnownNeeds = Extract<JarNeeds, { kind: 'known' }>;
 
-/** Sums the need tables of a jar, planned or weighed. Stocks without a full table are named, never read as zero. */
-export function jarNeeds(book: Book, jar: Composition): JarNeeds {
+/**
+ * Sums the need tables of a jar, planned or weighed. Stocks without a full table are named, never read as zero.
+ * @param shiftX100 how far the base lot lies from the approved base
+ */
+export function jarNeeds(book: Book, jar: Composition, shiftX100 = 0): JarNeeds {
   const held = [...jar.stocks]
     .filter(([, part]) => part > 0n)
     .map(([stockId, part]) => ({ stockId, part, points: stockPoints(book, stockId) }));
@@ -46,7 +50,7 @@ export function jarNeeds(book: Book, jar: Composition): JarNeeds {
       errorPpm: BigInt(resolve(book.stocks, stockId).acidityErrorPpm ?? house.acidityErrorPpm),
     }),
   );
-  const base = addScaled(NO_NEED, whole(book.rulebook.base.acidity), jar.cream + jar.wettingOil);
+  const base = addScaled(NO_NEED, basePoints(book, shiftX100), jar.cream + jar.wettingOil);
   const points = stocks.reduce<NeedPoints>((sum, one) => addScaled(sum, one.points, one.part), base);
   return { kind: 'known', points, stocks, errorMinUmolPerKg: BigInt(house.acidityErrorMinUmolPerKg) };
 }

@@ -85,6 +85,8 @@ export interface WeighedJar {
   readonly jar: Composition;
   /** Null: none was due; the prediction for the weighed composition stands. */
   readonly measuredPhX100: PhX100 | null;
+  /** How far the base lot's own pH lies from the approved one, in hundredths; left out: not at all. */
+  readonly baseShiftX100?: number;
 }
 
 /**
@@ -93,14 +95,15 @@ export interface WeighedJar {
  * Only numbers can have changed since the plan, so only findings that carry them can appear.
  */
 export function judgeWeighed(book: Book, weighed: WeighedJar, context: JudgeContext): readonly Finding[] {
-  const { jar, measuredPhX100 } = weighed;
-  const jarPh = measuredPhX100 === null ? predictedJarPh(book, jar) : measuredJarPh(measuredPhX100, 0);
+  const { jar, measuredPhX100, baseShiftX100 = 0 } = weighed;
+  const isAsPlanned = measuredPhX100 === null && baseShiftX100 === 0;
+  const jarPh = measuredPhX100 === null ? predictedJarPh(book, jar, baseShiftX100) : measuredJarPh(measuredPhX100, 0);
   const { ceilingPpm, id } = book.rulebook.base;
   const over = exceedsPpm(jar.additions, jar.whole, ceilingPpm);
   return inOrder([
     ...checkMeetings(book, jar, jarPh).findings,
     ...(over ? [finding('allowance-exceeded', id, { foundPpm: partToPpm(jar.additions, jar.whole), maxPpm: ceilingPpm })] : []),
-    ...(measuredPhX100 === null ? [] : checkPh(book, jar, jarPh)),
+    ...(isAsPlanned ? [] : checkPh(book, jar, jarPh)),
     ...checkContent(book, jar, jarPh, context),
   ]);
 }

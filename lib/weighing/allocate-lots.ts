@@ -7,6 +7,7 @@ import type { Result } from '../base/result.ts';
 import { accept, refuse } from '../base/result.ts';
 import type { Book } from '../rulebook/book.ts';
 import { need } from '../rulebook/book.ts';
+import type { PhX100 } from '../units/chemistry.ts';
 import type { MassUg } from '../units/mass.ts';
 import { massUg } from '../units/mass.ts';
 import type { LocalDay } from '../units/time.ts';
@@ -24,6 +25,8 @@ export interface BenchLot {
   readonly openedOn: LocalDay | null;
   /** Not yet used or reserved. */
   readonly leftUg: MassUg;
+  /** Of a lot of cream, as it came in; null: not measured, so it is taken for the approved one. */
+  readonly measuredPhX100: PhX100 | null;
 }
 
 /** What of a line comes from which lot. */

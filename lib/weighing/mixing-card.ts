@@ -13,6 +13,7 @@ import type { TemperatureC } from '../units/material-property.ts';
 import type { LocalDay } from '../units/time.ts';
 import type { BenchLot, LotShare } from './allocate-lots.ts';
 import { allocateLots } from './allocate-lots.ts';
+import { baseLotPh, lotsOffPh } from './base-lot-ph.ts';
 import { stockIdOf } from './bench-line.ts';
 import type { Card, CardLine, PhCheck } from './card.ts';
 import { cardSteps } from './card-steps.ts';
@@ -57,11 +58,20 @@ export function cardFor(ask: CardAsk): Result<Card, readonly Finding[]> {
   });
 }
 
-/** Lots of a line; each further lot is a further weighing, which the scale must still bear. */
-function lotsFor({ book, lots, day }: CardAsk, line: WeighableLine): Result<readonly LotShare[], Finding> {
+/** Lots of a line; each further lot is a further weighing, which the scale must still bear. Cream of the wrong pH for this jar is left standing. */
+function lotsFor({ book, plan, lots, day }: CardAsk, line: WeighableLine): Result<readonly LotShare[], Finding> {
   if (lots === null) return accept([]);
   const { source, targetUg, band, scale, exact, tauPpm } = line;
-  const shares = allocateLots(book, lots, day, { source, targetUg, mostUg: band.hiUg, stepUg: scale.stepUg });
+  const wanted = { source, targetUg, mostUg: band.hiUg, stepUg: scale.stepUg };
+  const off = source.kind === 'cream' ? lotsOffPh(book, plan, lots) : [];
+  const shares = allocateLots(
+    book,
+    lots.filter((lot) => !off.some((one) => one.id === lot.id)),
+    day,
+    wanted,
+  );
+  const [instead] = off;
+  if (!shares.ok && instead && allocateLots(book, lots, day, wanted).ok) return refuse(baseLotPh(instead));
   if (!shares.ok || canWeigh(scale, exact, tauPpm, shares.value.length)) return shares;
   const exactUg = Number(exact / GRAINS_PER_UG);
   return refuse(

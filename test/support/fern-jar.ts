@@ -105,6 +105,7 @@ export const aLot = (source: LineSource, overrides: Partial<BenchLot> = {}): Ben
   expiresOn: localDay('2027-10-31'),
   openedOn: localDay('2026-11-01'),
   leftUg: gramsToUg(1000),
+  measuredPhX100: null,
   ...overrides,
 });
 
