@@ -11,7 +11,19 @@ import styles from './office.module.css';
 import { officeText } from './office-text.ts';
 import { SignedIn } from './signed-in.tsx';
 
-export type OfficePlace = 'home' | 'materials' | 'offer' | 'pairs' | 'cautions' | 'publish' | 'editions' | 'review' | 'stops' | 'people';
+export type OfficePlace =
+  | 'home'
+  | 'materials'
+  | 'offer'
+  | 'pairs'
+  | 'cautions'
+  | 'publish'
+  | 'editions'
+  | 'review'
+  | 'stops'
+  | 'complaints'
+  | 'people'
+  | 'examples';
 
 interface Section {
   readonly place: OfficePlace;
@@ -40,7 +52,9 @@ const GROUPS: readonly { readonly id: string; readonly heading?: OfficeKey; read
     sections: [
       { place: 'review', href: '/office/review', word: 'nav-review', icon: 'chart' },
       { place: 'stops', href: '/office/stops', word: 'nav-stops', icon: 'hand' },
+      { place: 'complaints', href: '/office/complaints', word: 'nav-complaints', icon: 'flag' },
       { place: 'people', href: '/office/people', word: 'nav-people', icon: 'people' },
+      { place: 'examples', href: '/office/examples', word: 'nav-examples', icon: 'book' },
     ],
   },
 ];
@@ -60,7 +74,9 @@ export function OfficePage(props: {
   const groups: readonly OfficeGroup[] = GROUPS.map(({ id, heading, sections }) => ({
     id,
     ...(heading && { heading: t(heading) }),
-    links: sections.map(({ place: at, href, word, icon }) => ({ href, label: t(word), icon, current: at === place })),
+    links: sections
+      .filter(({ place: at }) => at !== 'examples' || view.shop.isDemo)
+      .map(({ place: at, href, word, icon }) => ({ href, label: t(word), icon, current: at === place })),
   }));
   const foot = (
     <p>

@@ -45,4 +45,6 @@ export const ROUTE_ROLES: Readonly<Record<string, readonly RouteRole[]>> = {
   'GET /api/office/sales': OFFICE,
   'POST /api/office/stop': STAFF,
   'POST /api/office/lift-stop': OFFICE,
+  'POST /api/office/complaint': OFFICE,
+  'POST /api/office/complaint-step': OFFICE,
 };
