@@ -13,7 +13,7 @@ import { editionInForce, newestEdition } from './edition-in-force.ts';
 import type { Flow } from './flow.ts';
 
 export interface RulebookView {
-  readonly shop: { readonly name: string; readonly notice: string; readonly zone: string };
+  readonly shop: { readonly name: string; readonly notice: string; readonly zone: string; readonly isDemo: boolean };
   readonly day: LocalDay;
   readonly draft: OpenDraft | null;
   readonly inForce: OpenEdition | null;
@@ -27,11 +27,11 @@ export interface RulebookView {
 
 export function readRulebook(flow: Flow): RulebookView {
   return flow.db.read((tx) => {
-    const { name, notice, zone } = readShop(tx);
+    const { name, notice, zone, isDemo } = readShop(tx);
     const draft = latestDraft(tx, flow);
     const newest = newestEdition(tx, flow);
     return {
-      shop: { name, notice, zone },
+      shop: { name, notice, zone, isDemo },
       day: localDayIn(zone, flow.now),
       draft,
       inForce: editionInForce(tx, flow),

@@ -21,6 +21,8 @@ export interface Book {
   readonly scaleProfiles: ReadonlyMap<string, ScaleProfile>;
   readonly pairJudgements: ReadonlyMap<string, PairJudgement>;
   readonly classJudgements: readonly ClassJudgement[];
+  /** The same by the two classes, under `pairKey`. */
+  readonly classJudgementsOf: ReadonlyMap<string, readonly ClassJudgement[]>;
   readonly scopes: readonly Scope[];
   /** Materials that stand together in the approved base. */
   readonly baseMaterialIds: ReadonlySet<string>;
@@ -49,6 +51,7 @@ export function openBook(rulebook: Rulebook): Book {
     scaleProfiles: byId(rulebook.scaleProfiles),
     pairJudgements: new Map(rulebook.pairJudgements.map((judged) => [pairKey(judged.firstMaterialId, judged.secondMaterialId), judged])),
     classJudgements: rulebook.classJudgements,
+    classJudgementsOf: Map.groupBy(rulebook.classJudgements, ({ firstClass, secondClass }) => pairKey(firstClass, secondClass)),
     scopes: rulebook.scopes,
     baseMaterialIds: new Set(rulebook.base.parts.map((part) => part.materialId)),
   };

@@ -30,10 +30,19 @@ export function pairRulings(book: Book, a: string, b: string, isAdded: boolean):
   }
   const inBase = book.baseMaterialIds.has(a) && book.baseMaterialIds.has(b);
   if (inBase && !isAdded) return 'judged-with-the-base';
-  const all = book.classJudgements.flatMap((judgement) => turned(book, judgement, a, b));
+  const all = classJudgementsOn(book, a, b).flatMap((judgement) => turned(book, judgement, a, b));
   if (inBase && all.length === 0) return 'judged-with-the-base';
   const strictest = Math.min(...all.map((ruling) => STRICTNESS[ruling.verdict]));
   return all.filter((ruling) => STRICTNESS[ruling.verdict] === strictest);
+}
+
+/** Every class judgement that names a class of each, once. */
+function classJudgementsOn(book: Book, a: string, b: string): readonly ClassJudgement[] {
+  const theirs = need(book.materials, b).classes;
+  const found = need(book.materials, a).classes.flatMap((mine) =>
+    theirs.flatMap((other) => book.classJudgementsOf.get(pairKey(mine, other)) ?? []),
+  );
+  return found.length > 1 ? [...new Set(found)] : found;
 }
 
 /** Do the additions of a jar bring one of the two? */

@@ -58,4 +58,5 @@ export const COMPUTED_ACIDITY = {
   betaine: computed([ion(1000 / 117.15, 1, [1.83])], 0, 0.01),
   tranexamicAcid: computed([ion(1000 / 157.21, 1, [4.3, 10.6])], 0, 0.02),
   citrateBuffer20: computed(citrateIons(160, 40), 0.8, 0.01),
+  sodiumCitrate20: computed(citrateIons(0, 200), 0.8, 0.01),
 };

@@ -40,6 +40,8 @@ const CLASS_TABLE: readonly (readonly [string, string, string, string, string])[
   ['acid', 'acid-consumer', 'never', 'Zinc oxide and carbonates eat the acid and the pH rises', 'textbook, from memory'],
   ['acid', 'carbonate', 'never', 'Gas forms in the jar', 'textbook, from memory'],
   ['acid', 'adsorbent', 'never', 'Charcoal takes the acid up', 'from memory'],
+  ['adsorbent', 'polyphenol', 'never', 'Charcoal takes up what an extract brings at low dose', 'from memory'],
+  ['adsorbent', 'iron', 'fine', 'The iron oxide gives the colour, the charcoal takes up oil', INVENTED],
   ['adsorbent', 'botanical', 'never', 'Charcoal takes up what an extract brings at low dose', 'from memory'],
   ['adsorbent', 'vitamin', 'limit', 'Charcoal takes up part of a vitamin; trial jars up to this level', INVENTED],
   ['iron', 'polyphenol', 'never', 'Tannins turn blue-black with iron', 'from memory'],
@@ -82,6 +84,38 @@ const pairJudgements = (grounds: Grounds) => [
     ...grounds('Zinc and tannins fall out as grains', 'from memory'),
   },
   {
+    id: 'panthenol-mandelic',
+    firstMaterialId: 'panthenol',
+    secondMaterialId: 'mandelic-acid-40',
+    verdict: 'limit',
+    limit: { maxFirstPpm: 7_500 },
+    ...grounds('Above this the paste stays tacky on the skin beside the propanediol of the acid stock', INVENTED),
+  },
+  {
+    id: 'zinc-hyaluronate',
+    firstMaterialId: 'zinc-pca',
+    secondMaterialId: 'sodium-hyaluronate-1',
+    verdict: 'limit',
+    limit: { maxSecondPpm: 10_000 },
+    ...grounds('Zinc draws hyaluronate into strings; trial jars with half the gel stayed smooth', INVENTED),
+  },
+  {
+    id: 'urea-tea',
+    firstMaterialId: 'urea',
+    secondMaterialId: 'camellia-sinensis-leaf-extract-10',
+    verdict: 'limit',
+    limit: { maxPhX100: 600 },
+    ...grounds('Urea lets the pH rise in store, and tea browns as it rises: only where it starts well below six', 'from memory'),
+  },
+  {
+    id: 'lactic-slate',
+    firstMaterialId: 'lactic-acid-50',
+    secondMaterialId: 'montmorillonite',
+    verdict: 'limit',
+    limit: { maxFirstPpm: 10_000, minPhX100: 380, maxPhX100: 520 },
+    ...grounds('An exchanging clay takes up acid for weeks; trial jars held at half the level', INVENTED),
+  },
+  {
     id: 'mandelic-kaolin',
     firstMaterialId: 'mandelic-acid-40',
     secondMaterialId: 'kaolin',
@@ -92,21 +126,52 @@ const pairJudgements = (grounds: Grounds) => [
   },
 ];
 
+const ACIDS = ['lactic-acid', 'mandelic-acid', 'salicylic-acid'];
+const MINERAL_SHADES = SHADES.map(({ id }) => id).filter((id) => id !== 'tide-line');
+const upToHighest = (actives: typeof ACTIVES) =>
+  actives.map(({ id, levels }) => ({ activeId: id, levelPpm: Math.max(...levels.map(({ levelPpm }) => levelPpm)) }));
+
 const approvals = (dates: Dates) => ({
       evidence: [
         { id: 'stability-r2', kind: 'stability', on: dates.testedOn, result: 'passed: 12 weeks at 40 °C, base and three shades (invented)' },
+        { id: 'stability-tide', kind: 'stability', on: dates.testedOn, result: 'passed: 12 weeks at 25 °C, blue unchanged at pH 6.3 and above (invented)' },
+        { id: 'stability-acids', kind: 'stability', on: dates.testedOn, result: 'passed: 12 weeks at 40 °C, each acid at its highest level in three shades (invented)' },
         { id: 'challenge-r2', kind: 'challenge', on: dates.testedOn, result: 'criterion A at 0.80 % phenoxyethanol with 3 % powder (invented)' },
+        { id: 'patch-r2', kind: 'patch', on: dates.testedOn, result: 'passed: 50 people, 48 hours, base with each acid at its highest level (invented)' },
+        { id: 'drawdown-r2', kind: 'drawdown', on: dates.testedOn, result: 'fourteen shades drawn down wet and dry (invented)' },
         { id: 'assessment-r2', kind: 'assessment', on: dates.testedOn, result: 'safety report for the range (invented)' },
       ],
       scopes: [
         {
           id: 'range-1',
           kind: 'approve',
-  shadeIds: SHADES.map(({ id }) => id),
-          actives: ACTIVES.map(({ id, levels }) => ({ activeId: id, levelPpm: Math.max(...levels.map(({ levelPpm }) => levelPpm)) })),
+          shadeIds: MINERAL_SHADES,
+          actives: upToHighest(ACTIVES),
           mostActivesCount: 3,
-          evidenceIds: ['stability-r2', 'challenge-r2'],
+          evidenceIds: ['stability-r2', 'stability-acids', 'challenge-r2', 'patch-r2', 'drawdown-r2'],
           reason: 'Bracketed by the test jars of the range',
+          by: 'formulator',
+          on: dates.judgedOn,
+        },
+        {
+          id: 'range-blue',
+          kind: 'approve',
+          shadeIds: ['tide-line'],
+          actives: upToHighest(ACTIVES.filter(({ id }) => !ACIDS.includes(id))),
+          mostActivesCount: 2,
+          evidenceIds: ['stability-tide', 'challenge-r2', 'drawdown-r2'],
+          reason: 'Ultramarine was tested without acids, with up to two actives',
+          by: 'formulator',
+          on: dates.judgedOn,
+        },
+        {
+          id: 'no-three-soothers-on-charcoal',
+          kind: 'refuse',
+          shadeIds: ['peat-cut'],
+          actives: [{ activeId: 'bisabolol', levelPpm: 1_000 }, { activeId: 'allantoin', levelPpm: 1_000 }],
+          mostActivesCount: 3,
+          evidenceIds: ['stability-r2'],
+          reason: 'Charcoal took up most of the bisabolol within four weeks',
           by: 'formulator',
           on: dates.judgedOn,
         },

@@ -50,6 +50,13 @@ export const LIMITS = [
     ...substance('eu-iii-24-zinc', { maxPpm: 10_000, substanceId: 'zinc-pca' }, { ...EU, source: `${EU.source}, Annex III/24` }, { expressedAs: 'as zinc' }),
     substances: [{ substanceId: 'zinc-pca', factorPpm: 203_297 }],
   },
+  {
+    ...substance('house-aha-sum', { maxPpm: 12_000, substanceId: 'lactic-acid' }, { ...EU, source: 'safety report of the range: hydroxy acids together (invented)', status: 'house' }, { expressedAs: 'hydroxy acids as lactic acid' }),
+    substances: [
+      { substanceId: 'lactic-acid', factorPpm: 1_000_000 },
+      { substanceId: 'mandelic-acid', factorPpm: 592_047 },
+    ],
+  },
   substance('us-cir-aha-mandelic', { maxPpm: 100_000, substanceId: 'mandelic-acid' }, { ...US, source: 'by likeness to the review of alpha hydroxy acids, from memory' }, {
     expressedAs: 'as acid',
     cautionId: 'sun-us',

@@ -60,7 +60,7 @@ export const CONCERNS = ['oil', 'dry', 'dull', 'rough', 'pore', 'calm'].map((id)
 
 export const PERSON_CAPS = [
   { id: 'acid-low', materialClass: 'acid', maxPpm: 10_000 },
-  { id: 'adsorbent-low', materialClass: 'adsorbent', maxPpm: 5_000 },
+  { id: 'adsorbent-low', materialClass: 'adsorbent', maxPpm: 3_000 },
   { id: 'swelling-clay-low', materialClass: 'swelling-clay', maxPpm: 5_000 },
 ];
 
