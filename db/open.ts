@@ -19,15 +19,18 @@ export class UnfitFile extends Error {
 export interface OpenSettings {
   /** For backups and checks beside a running shop. Writing is then an Outage. */
   readonly readonly?: boolean;
+  /** For a file that nobody relies on before it is closed: only closing brings it safely to the disk. */
+  readonly isInTheMaking?: boolean;
   /** Sees every statement before it runs. */
   readonly onStatement?: (statement: unknown) => void;
 }
 
 /** @throws UnfitFile, Outage */
-export function openShopDb(file: string, { readonly = false, onStatement }: OpenSettings = {}): ShopDb {
+export function openShopDb(file: string, { readonly = false, isInTheMaking = false, onStatement }: OpenSettings = {}): ShopDb {
   const sqlite = connect(file, { readonly, ...(onStatement && { verbose: onStatement }) });
   return closingOnFailure(sqlite, () => {
     refuseUnfit(sqlite, file);
+    if (isInTheMaking) setPragma(sqlite, 'synchronous', 1);
     return shopDbOver(sqlite);
   });
 }

@@ -6,6 +6,7 @@ import type { Result } from '#lib/base/result.ts';
 import { accept, refuse } from '#lib/base/result.ts';
 import type { MassUg } from '#lib/units/mass.ts';
 import { massUg } from '#lib/units/mass.ts';
+import { localDaysIn } from '#lib/units/time.ts';
 import type { LineSource } from '#lib/weighing/bench-line.ts';
 import type { ShelfLot } from '#lib/weighing/lot-check.ts';
 import { checkLot } from '#lib/weighing/lot-check.ts';
@@ -57,7 +58,7 @@ export function lotInHand(
 
 /** Null for a lot that is counted, not weighed. */
 function shelfLot({ stand }: BenchOrder, state: LotState): ShelfLot | null {
-  const lot = benchLotOf(state, stand.zone);
+  const lot = benchLotOf(state, localDaysIn(stand.zone));
   if (!lot || state.leftUg === null) return null;
   return {
     lot,

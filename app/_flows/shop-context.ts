@@ -18,8 +18,8 @@ import type { JarSize, ScaleProfile } from '#lib/rulebook/offer.ts';
 import type { Plan } from '#lib/rulebook/variant.ts';
 import { variantKey } from '#lib/rulebook/variant.ts';
 import { massUg } from '#lib/units/mass.ts';
-import type { LocalDay } from '#lib/units/time.ts';
-import { localDayIn } from '#lib/units/time.ts';
+import type { InstantMs, LocalDay } from '#lib/units/time.ts';
+import { localDaysIn } from '#lib/units/time.ts';
 import type { JudgeContext } from '#lib/verdict/verdict.ts';
 import type { BenchLot } from '#lib/weighing/allocate-lots.ts';
 import type { LineSource } from '#lib/weighing/bench-line.ts';
@@ -44,16 +44,17 @@ export interface ShopStand {
 /** The shop as it stands now, for one edition. Orders go to the first bench by code unless one is named. */
 export function readShopStand(tx: Reading, flow: Flow, book: Book, benchId: string | null = null): ShopStand {
   const { zone } = readShop(tx);
+  const dayOf = localDaysIn(zone);
   const benches = listStations(tx).filter((station) => station.kind === 'bench' && (benchId === null || station.id === benchId));
   const stations = benches.map((station) => ({
     stationId: station.id,
     scales: listStationScales(tx, station.id).flatMap((scale) => benchScale(book, scale)),
   }));
   return {
-    day: localDayIn(zone, flow.now),
+    day: dayOf(flow.now),
     zone,
     bench: stations[0] ?? null,
-    lots: listStandingLots(tx).flatMap((state) => benchLotOf(state, zone) ?? []),
+    lots: listStandingLots(tx).flatMap((state) => benchLotOf(state, dayOf) ?? []),
     stops: listStopsInForce(tx),
   };
 }
@@ -76,10 +77,10 @@ function benchScale(book: Book, scale: StationScale): readonly BenchScale[] {
 const STATUS = { quarantine: 'quarantine', released: 'released', held: 'held', spent: 'spent', rejected: 'held' } as const;
 
 /** A lot as the domain sees it; null for one that is counted, not weighed. */
-export function benchLotOf({ lot, status, openedAtMs, leftUg }: LotState, zone: string): BenchLot | null {
+export function benchLotOf({ lot, status, openedAtMs, leftUg }: LotState, dayOf: (at: InstantMs) => LocalDay): BenchLot | null {
   const source = sourceOf(lot.kind, lot.refId);
   if (!source || leftUg === null) return null;
-  const openedOn = openedAtMs === null ? null : localDayIn(zone, openedAtMs);
+  const openedOn = openedAtMs === null ? null : dayOf(openedAtMs);
   return {
     id: lot.id,
     code: lot.code,
@@ -131,6 +132,7 @@ export const stopFindings = (book: Book, stops: readonly Stop[], plan: Plan): re
 
 /** Stops that name the variant, any part of its plan or a stock that came into the jar beside it. A lot is no part of a plan: whoever chooses lots leaves stopped ones out. */
 export function stopsOnPlan(book: Book, stops: readonly Stop[], plan: Plan, furtherStockIds: readonly string[] = []): readonly Stop[] {
+  if (stops.length === 0) return [];
   const stockIds = [...plan.lines.map((line) => line.stockId), ...furtherStockIds];
   const materialIds = [
     ...new Set([...stockIds.flatMap((id) => need(book.stocks, id).parts.map((part) => part.materialId)), ...book.baseMaterialIds]),

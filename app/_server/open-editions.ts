@@ -5,7 +5,7 @@ import { parseRulebook } from '#lib/contracts/rulebook.ts';
 import type { Book } from '#lib/rulebook/book.ts';
 import { openBook } from '#lib/rulebook/book.ts';
 import type { Permitted } from '#lib/variants/permitted.ts';
-import { permittedVariants } from '#lib/variants/permitted.ts';
+import { lawOfDay, permittedVariants } from '#lib/variants/permitted.ts';
 
 /** Books kept open; a shop works with the edition in force and a few before it. */
 const MOST_BOOKS = 8;
@@ -15,7 +15,7 @@ export function makeOpenEditions(): OpenEditions {
   const permitted = new Map<string, readonly Permitted[]>();
   return {
     book: (hash, document) => kept(books, hash, () => bookOf(document())),
-    permitted: (hash, book, day) => kept(permitted, `${hash} ${day}`, () => permittedVariants(book, day)),
+    permitted: (hash, book, day) => kept(permitted, `${hash} ${lawOfDay(book, day)}`, () => permittedVariants(book, day)),
   };
 }
 

@@ -52,7 +52,7 @@ async function start(): Promise<void> {
   // The port comes first: when it is taken, nothing on the disk has changed.
   const address = await listen(server, settings);
   const holder = `the shop at ${address.address}:${address.port} (process ${process.pid})`;
-  const held: Held = await prepareData({ dataDir, holder, fill: settings.isEmpty ? null : (folder) => fillWithDemoShop(folder) });
+  const held: Held = await prepareData({ dataDir, holder, fill: settings.isEmpty ? null : makeDemo });
   closers.push(() => held.release());
 
   const usedBy = join(ROOT, build ?? '', `used-by-${process.pid}`);
@@ -76,6 +76,12 @@ async function start(): Promise<void> {
   closers.push(() => pages.close());
   live.handle = pages.getRequestHandler();
   process.stdout.write(welcome(address));
+}
+
+/** Half a year of trade takes about a minute to tell; whoever waits should know for what. */
+function makeDemo(folder: string): Promise<void> {
+  process.stdout.write('Making the demonstration shop with half a year behind it: about a minute, this once.\n');
+  return fillWithDemoShop(folder);
 }
 
 const listen = (on: Server, { host, port }: ServeArguments): Promise<AddressInfo> =>

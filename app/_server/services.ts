@@ -2,6 +2,7 @@
 import { createHash } from 'node:crypto';
 import type { OpenEditions } from '#app/_flows/flow.ts';
 import type { ShopDb } from '#db/connection.ts';
+import type { OpenSettings } from '#db/open.ts';
 import { openShopDb } from '#db/open.ts';
 import { shopFile } from '#db/paths.ts';
 import type { InstantMs } from '#lib/units/time.ts';
@@ -25,14 +26,11 @@ export type Services = {
 
 export const sha256 = (bytes: string | Uint8Array): string => createHash('sha256').update(bytes).digest('hex');
 
+type Opening = Pick<ServerContext, 'dataDir' | 'now' | 'newId'> & Pick<Services, 'runJob'> & Pick<OpenSettings, 'isInTheMaking'>;
+
 /** Opens the shop's file. Whoever calls this closes `db`. */
-export const openServices = ({
-  dataDir,
-  now,
-  newId,
-  runJob,
-}: Pick<ServerContext, 'dataDir' | 'now' | 'newId'> & Pick<Services, 'runJob'>): Services => ({
-  db: openShopDb(shopFile(dataDir)),
+export const openServices = ({ dataDir, now, newId, runJob, isInTheMaking = false }: Opening): Services => ({
+  db: openShopDb(shopFile(dataDir), { isInTheMaking }),
   dataDir,
   now,
   newId,

@@ -1,6 +1,7 @@
 // What an edition permits on a day, and the whole numbers that masks are ranked by.
 import { irritancyLoad } from '../chemistry/caps.ts';
 import { composePlan } from '../composition/compose.ts';
+import { isInForce } from '../law/limits.ts';
 import type { Book } from '../rulebook/book.ts';
 import { need } from '../rulebook/book.ts';
 import type { Plan, Variant } from '../rulebook/variant.ts';
@@ -69,6 +70,13 @@ export function irritancySteps(book: Book, plan: Plan): number {
   const step = BigInt(book.rulebook.house.ranking.irritancyStepUnits) * jar.whole;
   return Number((irritancyLoad(book, jar) * BigInt(WHOLE_PPM) + step - 1n) / step);
 }
+
+/** Days on which the same rows of law stand permit the same variants: one text for all of them. */
+export const lawOfDay = (book: Book, day: LocalDay): string =>
+  book.rulebook.limits
+    .filter((row) => isInForce(row, day))
+    .map((row) => row.id)
+    .join(' ');
 
 /** Exact number of permitted variants; null where `goOn` ended the count. */
 export function countVariants(book: Book, day: LocalDay, goOn?: GoOn): number | null {

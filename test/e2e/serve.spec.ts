@@ -7,6 +7,8 @@ import { createServer } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { expect, test } from '@playwright/test';
+import { prepareData } from '#app/_server/prepare-data.ts';
+import { fillSmallShop } from '#test/support/small-shop/fill-small-shop.ts';
 import type { Shop } from '#test/support/start-shop.ts';
 import { runServer, startShop } from '#test/support/start-shop.ts';
 
@@ -128,6 +130,7 @@ test.describe('the data folder', () => {
 
   test('a shop goes on after kill -9 as after SIGTERM, under the same facts', async () => {
     const { parent, dataDir } = newFolder();
+    (await prepareData({ dataDir, holder: 'a test', fill: fillSmallShop })).release();
     const first = await start(dataDir);
     const health = async (shop: Shop) => (await (await fetch(`${shop.url}/api/health`)).json()).ledgerSeq;
     const seq = await health(first);
@@ -166,7 +169,7 @@ const pause = (ms: number): Promise<void> => new Promise((resolve) => setTimeout
 
 test.describe('the end', () => {
   test('a request that runs when SIGTERM comes is answered, then the process ends with 0', async () => {
-    const shop = await startShop();
+    const shop = await startShop({ args: ['--empty'] });
     const body = JSON.stringify({ nonsense: true });
     const slow = await slowPost(shop.url, body.length);
     slow.push(body.slice(0, 5));

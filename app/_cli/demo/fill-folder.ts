@@ -9,7 +9,7 @@ import { makeDemoShop } from './make-demo-shop.ts';
 import { DEMO_PEOPLE } from './people.data.ts';
 
 export async function fillWithDemoShop(dataDir: string, contents?: DemoContents): Promise<void> {
-  const services = openServices({ dataDir, now: readClock, newId, runJob: runHere });
+  const services = openServices({ dataDir, now: readClock, newId, runJob: runHere, isInTheMaking: true });
   try {
     await makeDemoShop(services, contents);
   } finally {

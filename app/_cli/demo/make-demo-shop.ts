@@ -15,10 +15,13 @@ import { invariant } from '#lib/base/invariant.ts';
 import type { Result } from '#lib/base/result.ts';
 import type { Rulebook } from '#lib/rulebook/rulebook.ts';
 import type { LocalDay } from '#lib/units/time.ts';
-import { localDayIn } from '#lib/units/time.ts';
-import { demoLots } from './lots.data.ts';
+import { addDays, instantMs, localDayIn } from '#lib/units/time.ts';
+import type { Stage } from './history/stage.ts';
+import { as as actAs } from './history/stage.ts';
+import { PAST_DAYS, tellPast } from './history/tell-past.ts';
 import { DEMO_PEOPLE } from './people.data.ts';
 import { demoRulebook } from './rulebook/demo-rulebook.ts';
+import { firstRulebook } from './rulebook/first-rulebook.ts';
 
 /** Invented, and public: a demonstration has nothing to hide from whoever runs it. */
 const DEMO_SEALING_SECRET = 'demonstration-'.repeat(3);
@@ -38,27 +41,58 @@ type As = (actor: FlowActor) => Flow;
 /** What a demonstration works with, on the day of its first start. */
 export interface DemoContents {
   readonly rulebook: (today: LocalDay) => Rulebook;
-  readonly lots: (rulebook: Rulebook, today: LocalDay) => readonly NewLot[];
+  readonly shelf: Shelf;
 }
 
-const MARLPIT_LANE: DemoContents = { rulebook: demoRulebook, lots: demoLots };
+/** What stands on the shelves today: put there at once, or what half a year of trade has left. */
+type Shelf =
+  | { readonly kind: 'fresh'; readonly lots: (rulebook: Rulebook, today: LocalDay) => readonly NewLot[] }
+  | { readonly kind: 'past'; readonly daysCount: number; readonly rulebookThen: (rulebook: Rulebook) => Rulebook };
+
+const MARLPIT_LANE: DemoContents = {
+  rulebook: demoRulebook,
+  shelf: { kind: 'past', daysCount: PAST_DAYS, rulebookThen: firstRulebook },
+};
 
 /** Fills a shop's migrated, empty file. Throws a Fault where a step is refused. */
 export async function makeDemoShop(services: Services, contents: DemoContents = MARLPIT_LANE): Promise<void> {
   const now = services.now();
-  const as: As = (actor) => toFlow({ services, now, newId: services.newId, actor });
+  const today = localDayIn(DEMO_SHOP.zone, now);
+  const { shelf } = contents;
+  const firstDay = shelf.kind === 'past' ? addDays(today, -shelf.daysCount) : today;
+  const founded = shelf.kind === 'past' ? instantMs(Date.parse(`${firstDay}T07:00:00Z`)) : now;
+  const as: As = (actor) => toFlow({ services, now: founded, newId: services.newId, actor });
   const nobody = as({ kind: 'nobody' });
   took(
     services.db.write((tx) => insertShop(tx, nobody, DEMO_SHOP)),
     'the shop is founded',
   );
   const people = await openPeople(nobody);
+  const accountId = (code: string): string => people.get(code) ?? '';
   const staff = (code: string, role: 'formulator' | 'mixer'): Flow =>
-    as({ kind: 'staff', accountId: people.get(code) ?? '', role, stationId: null });
-  openPlaces(nobody);
-  const rulebook = contents.rulebook(localDayIn(DEMO_SHOP.zone, now));
-  await publishFirst({ services, rulebook, author: staff('formulator', 'formulator'), approver: staff('formulator2', 'formulator') });
-  stockShelves(staff('mixer', 'mixer'), contents.lots(rulebook, localDayIn(DEMO_SHOP.zone, now)));
+    as({ kind: 'staff', accountId: accountId(code), role, stationId: null });
+  const { benchId } = openPlaces(nobody);
+  const rulebook = contents.rulebook(firstDay);
+  const first = shelf.kind === 'past' ? shelf.rulebookThen(rulebook) : rulebook;
+  await publish({
+    services,
+    rulebook: first,
+    author: staff('formulator', 'formulator'),
+    approver: staff('formulator2', 'formulator'),
+    revisionNo: 1,
+    lookedAt: [],
+  });
+  if (shelf.kind === 'fresh') return stockShelves(staff('mixer', 'mixer'), shelf.lots(rulebook, today));
+  const publishAgain = (stage: Stage): Promise<void> =>
+    publish({
+      services,
+      rulebook,
+      author: actAs(stage, 'formulator'),
+      approver: actAs(stage, 'formulator2'),
+      revisionNo: 2,
+      lookedAt: ['pairJudgements/urea-tea'],
+    });
+  await tellPast({ services, firstDay, today, now, rulebook, accountId, benchId, publishAgain });
 }
 
 function took<T>(step: Result<T, unknown>, what: string): T {
@@ -78,41 +112,41 @@ async function openPeople(flow: Flow): Promise<ReadonlyMap<string, string>> {
   return ids;
 }
 
-function openPlaces(flow: Flow): void {
+function openPlaces(flow: Flow): { readonly benchId: string } {
   took(openStation(flow, { kind: 'kiosk', code: 'CN', name: 'Counter North' }), 'Counter North opens');
   took(openStation(flow, { kind: 'kiosk', code: 'CS', name: 'Counter South' }), 'Counter South opens');
   const { stationId } = took(openStation(flow, { kind: 'bench', code: 'B1', name: 'Bench' }), 'the bench opens');
-  bindScale(flow, {
-    stationId,
-    profileId: 'bench-centigram',
-    code: 'CG-1',
-    stricterStepUg: null,
-    stricterRepeatabilityUg: null,
-    stricterCapacityUg: null,
-  });
+  const asProfiled = { stationId, stricterStepUg: null, stricterRepeatabilityUg: null, stricterCapacityUg: null };
+  bindScale(flow, { ...asProfiled, profileId: 'bench-centigram', code: 'CG-1' });
+  bindScale(flow, { ...asProfiled, profileId: 'bench-milligram', code: 'MG-1' });
+  return { benchId: stationId };
 }
 
-interface FirstEdition {
+interface NewEdition {
   readonly services: Services;
   readonly rulebook: Rulebook;
   readonly author: Flow;
   readonly approver: Flow;
+  readonly revisionNo: number;
+  /** Changes that may widen use; the approver has read them. */
+  readonly lookedAt: readonly string[];
 }
 
-async function publishFirst({ services, rulebook, author, approver }: FirstEdition): Promise<void> {
-  took(importDraft(author, { parentRevisionNo: null, rulebook }), 'the draft is imported');
+async function publish({ services, rulebook, author, approver, revisionNo, lookedAt }: NewEdition): Promise<void> {
+  const parentRevisionNo = revisionNo === 1 ? null : revisionNo - 1;
+  took(importDraft(author, { parentRevisionNo, rulebook }), 'the draft is imported');
   const draft = draftToCount(approver);
   invariant(draft, 'the draft was just imported');
   const count = await services.runJob('count-variants', { document: draft.document, day: draft.day });
-  invariant(count.kind === 'done', 'the first edition was counted');
+  invariant(count.kind === 'done', 'the edition was counted');
   const order = {
-    revisionNo: 1,
+    revisionNo,
     counted: { sha256: draft.sha256, variantsCount: count.output },
-    lookedAt: [],
-    reason: 'First edition of the demonstration',
+    lookedAt,
+    reason: revisionNo === 1 ? 'First edition of the demonstration' : 'After four months: one level withdrawn, one pair limited, one price',
     effectiveAtMs: null,
   };
-  took(publishEdition(approver, order), 'the first edition is published');
+  took(publishEdition(approver, order), 'the edition is published');
 }
 
 /** Everything the rulebook works with stands on the shelf, received, checked and released. */

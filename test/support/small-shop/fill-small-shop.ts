@@ -3,4 +3,5 @@ import { fillWithDemoShop } from '#app/_cli/demo/fill-folder.ts';
 import { smallLots } from './lots.data.ts';
 import { smallRulebook } from './small-rulebook.ts';
 
-export const fillSmallShop = (dataDir: string): Promise<void> => fillWithDemoShop(dataDir, { rulebook: smallRulebook, lots: smallLots });
+export const fillSmallShop = (dataDir: string): Promise<void> =>
+  fillWithDemoShop(dataDir, { rulebook: smallRulebook, shelf: { kind: 'fresh', lots: smallLots } });

@@ -1,0 +1,149 @@
+// Half a year of one shop, day by day, through the same flows that people use: nothing here writes a row.
+import { lapseOrders } from '#app/_flows/lapse-orders.ts';
+import type { Services } from '#app/_server/services.ts';
+import type { Book } from '#lib/rulebook/book.ts';
+import { openBook } from '#lib/rulebook/book.ts';
+import type { Rulebook } from '#lib/rulebook/rulebook.ts';
+import type { InstantMs, LocalDay } from '#lib/units/time.ts';
+import { addDays, daysBetween, localDayIn } from '#lib/units/time.ts';
+import type { Fetched } from './afterwards.ts';
+import { ANSWERED, complain, handOver, SMALL_COMPLAINTS, variantOf } from './afterwards.ts';
+import { orderNamed, visit } from './customers.ts';
+import { oddLots, restock } from './deliveries.ts';
+import type { Dice } from './dice.ts';
+import { makeDice } from './dice.ts';
+import { callOff, leaveOnHold, plain, WAYS, WAYS_OF_PH } from './mishaps.ts';
+import { benchOrder, claim, makeFit, mixUntil } from './mixer.ts';
+import type { Stage } from './stage.ts';
+import { as, clockOf, clockUpTo } from './stage.ts';
+import { STORIES } from './stories.ts';
+
+export interface Past {
+  readonly services: Services;
+  readonly firstDay: LocalDay;
+  readonly today: LocalDay;
+  readonly now: InstantMs;
+  readonly rulebook: Rulebook;
+  readonly accountId: Stage['accountId'];
+  readonly benchId: string;
+  /** Puts the rules of today in the place of those that the shop began with. */
+  readonly publishAgain: (stage: Stage) => Promise<void>;
+}
+
+const SEED = 20_260_525;
+export const PAST_DAYS = 182;
+const SECOND_EDITION_DAYS_AGO = 60;
+const OPENS_AT = 9 * 60;
+/** How many orders are for a mask that went out before. */
+const OF_A_JAR_SEEN = 0.4;
+/** A level that the first rules had and the second withdrew. */
+const WITHDRAWN = 'chalk-down|niacinamide@30000';
+
+/** Tuesday to Saturday. */
+const isOpen = (day: LocalDay): boolean => {
+  const weekday = new Date(`${day}T12:00:00Z`).getUTCDay();
+  return weekday >= 2 && weekday <= 6;
+};
+
+const isSaturday = (day: LocalDay): boolean => new Date(`${day}T12:00:00Z`).getUTCDay() === 6;
+
+export async function tellPast(past: Past): Promise<void> {
+  const { services, firstDay, today, accountId, benchId } = past;
+  const dice = makeDice(SEED);
+  const common = { services, dice, accountId, benchId, hands: 'mixer', lotNos: new Map<string, number>() } as const;
+  const book = openBook(past.rulebook);
+  const fetched: Fetched[] = [];
+  const days = Array.from({ length: daysBetween(firstDay, today) }, (_, index) => addDays(firstDay, index));
+  const open = days.filter(isOpen);
+  const lastOpen = open.at(-1);
+  const newRulesOn = open.find((day) => daysBetween(day, today) <= SECOND_EDITION_DAYS_AGO);
+  for (const day of days) {
+    const daysAgo = daysBetween(day, today);
+    const stage: Stage = { ...common, day, clock: clockOf(day, OPENS_AT) };
+    for (const story of STORIES.filter((one) => one.daysAgo === daysAgo)) story.tell(stage, { book, fetched });
+    if (!open.includes(day)) continue;
+    openUp(stage, book);
+    if (day === newRulesOn) {
+      const open = ordersBefore(stage);
+      await past.publishAgain(stage);
+      fetched.push(...ordersAfter(stage, open));
+    }
+    fetched.push(...trade(stage, fetched));
+    complainNow(stage, fetched);
+    if (day === lastOpen) lastJars(stage);
+  }
+  thisMorning({ ...common, day: today, clock: clockUpTo(past.now, (at) => localDayIn('Europe/London', at) === today) }, book);
+}
+
+function openUp(stage: Stage, book: Book): void {
+  lapseOrders(as(stage, 'nobody'));
+  restock(stage, book);
+  makeFit(stage);
+}
+
+/** What is liked is asked for again, by those who had it and by those who saw it. @returns the jars that went out */
+function trade(stage: Stage, before: readonly Fetched[]): readonly Fetched[] {
+  const { dice, clock } = stage;
+  return Array.from({ length: customersOn(stage.day, dice, before.length) }, (_, index) => index).flatMap((index) => {
+    clock.pass(dice.between(4, 25));
+    const liked = before.length > 0 && dice.chance(OF_A_JAR_SEEN) ? orderNamed(stage, variantOf(stage, dice.pick(before))) : null;
+    const orderId = liked ?? visit(stage, dice.pick(['CN', 'CS']));
+    if (orderId === null || dice.chance(0.02) || !claim(stage, orderId)) return [];
+    // The first jar of a base lot and day is always measured.
+    dice.weighted(index === 0 ? [...WAYS, ...WAYS_OF_PH] : WAYS)(stage, orderId);
+    return handOver(stage);
+  });
+}
+
+/** Open orders on the morning of the new rules: one that they no longer permit, and one that they do. */
+const ordersBefore = (stage: Stage): readonly string[] => [orderNamed(stage, WITHDRAWN), someOrder(stage)].flatMap((id) => id ?? []);
+
+/** What the new rules hold is called off by its customer; the other is made. */
+function ordersAfter(stage: Stage, orderIds: readonly string[]): readonly Fetched[] {
+  for (const orderId of orderIds) {
+    const { stage: at } = benchOrder(stage, orderId);
+    if (at === 'held') callOff(stage, orderId);
+    else if (claim(stage, orderId)) plain(stage, orderId);
+  }
+  return handOver(stage);
+}
+
+function complainNow(stage: Stage, fetched: readonly Fetched[]): void {
+  const { dice } = stage;
+  const old = fetched.at(-dice.between(4, 12));
+  if (old && dice.chance(0.06)) complain(stage, old.jarCode, dice.pick(SMALL_COMPLAINTS), ANSWERED);
+}
+
+/** The shop fills up with the months; Saturdays are twice as busy. */
+function customersOn(day: LocalDay, dice: Dice, jarsSoFar: number): number {
+  const usual = Math.min(2.2, 1.2 + jarsSoFar / 120);
+  return Math.round(usual * (isSaturday(day) ? 2 : 1) + dice.roll() - 0.5);
+}
+
+/** Somebody who takes a mask; a few visits may end without. */
+function someOrder(stage: Stage): string | null {
+  for (let visits = 0; visits < 6; visits += 1) {
+    const orderId = visit(stage, 'CS');
+    if (orderId !== null) return orderId;
+  }
+  return null;
+}
+
+/** Left from the last open day: a jar that is ready and not fetched, and one on hold that nobody has decided. */
+function lastJars(stage: Stage): void {
+  const ready = someOrder(stage);
+  if (ready !== null && claim(stage, ready)) plain(stage, ready);
+  const held = someOrder(stage);
+  if (held !== null && claim(stage, held)) leaveOnHold(stage, held);
+}
+
+/** Four people were at the counter today: one order is at its paste, three wait. A delivery waits for somebody to look at its papers. */
+function thisMorning(stage: Stage, book: Book): void {
+  lapseOrders(as(stage, 'nobody'));
+  restock(stage, book);
+  oddLots(stage, book);
+  const [first] = [1, 2, 3, 4].map(() => someOrder(stage));
+  if (!first) return;
+  makeFit(stage);
+  if (claim(stage, first)) mixUntil(stage, first, ({ step }) => step.kind === 'paste');
+}
