@@ -1,8 +1,8 @@
 // The shop's own row and its incarnations.
 import { desc } from 'drizzle-orm';
 import { invariant } from '#lib/base/invariant.ts';
-import type { InstantMs } from '#lib/units/time.ts';
-import { isoWeek, localDayIn } from '#lib/units/time.ts';
+import type { InstantMs, LocalDay } from '#lib/units/time.ts';
+import { isoWeek, localDaysIn } from '#lib/units/time.ts';
 import type { Reading, Writing } from './connection.ts';
 import type { Stamp } from './ledger.ts';
 import type { Row } from './query.ts';
@@ -13,6 +13,7 @@ export type Shop = Omit<Row<typeof shop>, 'rowNo'>;
 export type Incarnation = Row<typeof incarnation>;
 
 const one = prepared((orm) => orm.select().from(shop).prepare());
+const zones = prepared(() => new Map<string, (at: InstantMs) => LocalDay>());
 const insertShop = inserting(shop);
 const insertIncarnation = inserting(incarnation);
 const latest = prepared((orm) => orm.select().from(incarnation).orderBy(desc(incarnation.incarnationNo)).limit(1).prepare());
@@ -41,8 +42,18 @@ export function beginIncarnation(tx: Writing, begun: Omit<Incarnation, 'incarnat
   insertIncarnation(tx, { ...begun, incarnationNo: (findIncarnation(tx)?.incarnationNo ?? 0) + 1 });
 }
 
+/** The shop's local day of any instant; a zone's rules are read once per connection. */
+export function localDaysOf(tx: Reading): (at: InstantMs) => LocalDay {
+  const { zone } = readShop(tx);
+  const known = zones(tx).get(zone);
+  if (known) return known;
+  const dayOf = localDaysIn(zone);
+  zones(tx).set(zone, dayOf);
+  return dayOf;
+}
+
 /** An instant with the shop's local day and week. */
 export function stampIn(tx: Reading, atMs: InstantMs): Stamp {
-  const day = localDayIn(readShop(tx).zone, atMs);
+  const day = localDaysOf(tx)(atMs);
   return { atMs, localDay: day, isoWeek: isoWeek(day) };
 }

@@ -11,6 +11,7 @@ import { findOrder, orderStage } from '#db/orders.ts';
 import type { Stop } from '#db/stops.ts';
 import { invariant } from '#lib/base/invariant.ts';
 import type { MoneyMinor } from '#lib/units/money.ts';
+import type { BenchLot } from '#lib/weighing/allocate-lots.ts';
 import type { Card, CardLine, Step } from '#lib/weighing/card.ts';
 import { allergenTagsOf } from '#lib/weighing/full-clean.ts';
 import type { GrowAsk } from '#lib/weighing/grow-batch.ts';
@@ -23,8 +24,8 @@ import { foldReadings } from '#lib/weighing/readings.ts';
 import type { OpenEdition } from './edition-in-force.ts';
 import { editionByHash } from './edition-in-force.ts';
 import type { Flow } from './flow.ts';
-import type { ShopStand } from './shop-context.ts';
-import { readShopStand, stopsOnPlan, withoutStopped } from './shop-context.ts';
+import type { DayStand } from './shop-context.ts';
+import { readDayStand, readShelf, stopsOnPlan, withoutStopped } from './shop-context.ts';
 import { storedCard } from './stored-card.ts';
 
 export interface BenchOrder {
@@ -34,7 +35,9 @@ export interface BenchOrder {
   readonly edition: OpenEdition;
   readonly card: Card;
   readonly issueNo: number;
-  readonly stand: ShopStand;
+  readonly stand: DayStand;
+  /** Read only where a line is too heavy: what a larger batch could be made of. */
+  readonly shelf: readonly BenchLot[];
   readonly facts: readonly BenchFact[];
   readonly checks: readonly BenchCheck[];
   readonly progress: Progress;
@@ -52,7 +55,7 @@ export function readBenchOrder(tx: Reading, flow: Flow, orderId: string): BenchO
   invariant(edition, `the edition of order ${orderId} is gone`);
   const card = storedCard(flow, issued);
   const jarCode = view.jar?.batchCode;
-  const stand = readShopStand(tx, flow, edition.book, view.claim?.stationId ?? benchOf(flow));
+  const stand = readDayStand(tx, flow, edition.book, view.claim?.stationId ?? benchOf(flow));
   const facts = jarCode === undefined ? [] : listBenchFacts(tx, jarCode);
   const checks = jarCode === undefined ? [] : listBenchChecks(tx, jarCode);
   const progress = progressOf(tx, flow, { view, card, stand, facts, checks });
@@ -67,6 +70,7 @@ export function readBenchOrder(tx: Reading, flow: Flow, orderId: string): BenchO
     card,
     issueNo: issued.issueNo,
     stand,
+    shelf: progress.state.lines.some((line) => line.stage === 'heavy') ? readShelf(tx) : [],
     facts,
     checks,
     progress,
@@ -128,11 +132,11 @@ export function cardLine({ card }: Pick<BenchOrder, 'card'>, lineNo: number): Ca
 export const jarCostOf = ({ edition: { book }, card, progress: { state } }: BenchOrder): MoneyMinor => jarCostMinor({ book, card, state });
 
 /** What a mend is asked of. */
-export const growAskOf = ({ edition: { book }, card, stand, progress }: BenchOrder): GrowAsk => ({
+export const growAskOf = ({ edition: { book }, card, stand, shelf, progress }: BenchOrder): GrowAsk => ({
   book,
   card,
   state: progress.state,
   limits: massLimits({ book, plan: card.plan, markets: book.rulebook.markets, day: stand.day }),
-  lots: withoutStopped(stand),
+  lots: withoutStopped({ lots: shelf, stops: stand.stops }),
   day: stand.day,
 });

@@ -16,7 +16,7 @@ import { editionInForce } from './edition-in-force.ts';
 import type { Flow } from './flow.ts';
 import { staffOf } from './flow.ts';
 import { cardHere, issueCard } from './issue-card.ts';
-import { readShopStand, shopChecks, standFor } from './shop-context.ts';
+import { readDayStand, shopChecks, standFor } from './shop-context.ts';
 
 export const resumeOrder = (flow: Flow, asked: BenchAsked & { readonly reason: string }): Result<null, BenchRefusal> =>
   actAtBench(flow, {
@@ -56,7 +56,7 @@ export function judgedAnew(tx: Reading, flow: Flow, { order }: BenchOrder['view'
   const jarSize = edition?.book.jarSizes.get(order.jarSizeId);
   if (!edition || !jarSize || order.plan.lines.some((line) => !edition.book.stocks.has(line.stockId))) return refuse(['no-stock']);
   const { book, head } = edition;
-  const stand = standFor(tx, readShopStand(tx, flow, book, benchOf(flow)), order.id);
+  const stand = standFor(tx, readDayStand(tx, flow, book, benchOf(flow)), order.id);
   const verdict = judge(book, order.plan, { day: stand.day, ...shopChecks(book, stand, jarSize) });
   if (verdict.kind !== 'permitted') return refuse([...new Set(findingsOf(verdict).map((found) => found.code))]);
   const card = cardHere(tx, stand, { book, plan: order.plan, jarSize });

@@ -4,7 +4,7 @@ import type { Reading } from '#db/connection.ts';
 import type { LotState } from '#db/lots.ts';
 import { listStandingLots } from '#db/lots.ts';
 import { listOpenReservations } from '#db/reservations.ts';
-import { readShop } from '#db/shop.ts';
+import { localDaysOf, readShop } from '#db/shop.ts';
 import type { StationScale } from '#db/stations.ts';
 import { listStationScales, listStations } from '#db/stations.ts';
 import type { Stop } from '#db/stops.ts';
@@ -19,7 +19,6 @@ import type { Plan } from '#lib/rulebook/variant.ts';
 import { variantKey } from '#lib/rulebook/variant.ts';
 import { massUg } from '#lib/units/mass.ts';
 import type { InstantMs, LocalDay } from '#lib/units/time.ts';
-import { localDaysIn } from '#lib/units/time.ts';
 import type { JudgeContext } from '#lib/verdict/verdict.ts';
 import type { BenchLot } from '#lib/weighing/allocate-lots.ts';
 import type { LineSource } from '#lib/weighing/bench-line.ts';
@@ -33,28 +32,41 @@ export interface BenchStand {
   readonly scales: readonly BenchScale[];
 }
 
-export interface ShopStand {
+/** The shop without its shelves. */
+export interface DayStand {
   readonly day: LocalDay;
   readonly zone: string;
   readonly bench: BenchStand | null;
-  readonly lots: readonly BenchLot[];
   readonly stops: readonly Stop[];
 }
 
+export interface ShopStand extends DayStand {
+  readonly lots: readonly BenchLot[];
+}
+
 /** The shop as it stands now, for one edition. Orders go to the first bench by code unless one is named. */
-export function readShopStand(tx: Reading, flow: Flow, book: Book, benchId: string | null = null): ShopStand {
-  const { zone } = readShop(tx);
-  const dayOf = localDaysIn(zone);
+export const readShopStand = (tx: Reading, flow: Flow, book: Book, benchId: string | null = null): ShopStand => ({
+  ...readDayStand(tx, flow, book, benchId),
+  lots: readShelf(tx),
+});
+
+/** Every lot that is weighed and stands here. */
+export function readShelf(tx: Reading): readonly BenchLot[] {
+  const dayOf = localDaysOf(tx);
+  return listStandingLots(tx).flatMap((state) => benchLotOf(state, dayOf) ?? []);
+}
+
+/** The same without its shelves, which most acts at a bench never ask for. */
+export function readDayStand(tx: Reading, flow: Flow, book: Book, benchId: string | null = null): DayStand {
   const benches = listStations(tx).filter((station) => station.kind === 'bench' && (benchId === null || station.id === benchId));
   const stations = benches.map((station) => ({
     stationId: station.id,
     scales: listStationScales(tx, station.id).flatMap((scale) => benchScale(book, scale)),
   }));
   return {
-    day: dayOf(flow.now),
-    zone,
+    day: localDaysOf(tx)(flow.now),
+    zone: readShop(tx).zone,
     bench: stations[0] ?? null,
-    lots: listStandingLots(tx).flatMap((state) => benchLotOf(state, dayOf) ?? []),
     stops: listStopsInForce(tx),
   };
 }
@@ -114,10 +126,10 @@ export function shopChecks(book: Book, stand: ShopStand, jarSize: JarSize): Pick
 }
 
 /** The shop as one order finds it: what is promised to that very order is there for it. */
-export function standFor(tx: Reading, stand: ShopStand, orderId: string): ShopStand {
+export function standFor(tx: Reading, stand: DayStand, orderId: string): ShopStand {
   const own = listOpenReservations(tx, orderId);
   const promisedUg = (lotId: string): number => own.reduce((sum, one) => (one.lotId === lotId ? sum + one.massUg : sum), 0);
-  return { ...stand, lots: stand.lots.map((lot) => ({ ...lot, leftUg: massUg(lot.leftUg + promisedUg(lot.id)) })) };
+  return { ...stand, lots: readShelf(tx).map((lot) => ({ ...lot, leftUg: massUg(lot.leftUg + promisedUg(lot.id)) })) };
 }
 
 /** A stopped lot is as good as not there. */

@@ -4,6 +4,7 @@ import type { Person } from '../answers/person.ts';
 import type { Book } from '../rulebook/book.ts';
 import type { Plan, Variant } from '../rulebook/variant.ts';
 import type { MoneyMinor } from '../units/money.ts';
+import type { Attempt } from '../verdict/judge.ts';
 import { judgeVariant } from '../verdict/judge.ts';
 import type { JudgeContext, Verdict } from '../verdict/verdict.ts';
 import { mayBeOffered } from './may-be-offered.ts';
@@ -42,7 +43,8 @@ export function threeMasks(book: Book, permitted: readonly Permitted[], query: M
   const isOffered = mayBeOffered(book, query.person, query.absentStockIds ?? new Set());
   const offered = permitted.filter((one) => isOffered(one.variant));
   const ranked = [...rankAll(book, offered, query.person.wishes)].sort(bestFirst);
-  const offer = (role: MaskRole, candidates: readonly Ranked[]): Mask | null => firstMakeable(book, query, role, candidates);
+  const judged = new Map<Variant, Attempt>();
+  const offer = (role: MaskRole, candidates: readonly Ranked[]): Mask | null => firstMakeable({ book, query, judged }, role, candidates);
   const closest = offer('closest', ranked);
   if (!closest) return { masks: [], noActiveFits: false };
   const best = ranked.find((one) => one.variant === closest.variant)?.score ?? 0;
@@ -84,9 +86,18 @@ const activeSet = (variant: Variant): string =>
     .sort()
     .join('+');
 
-function firstMakeable(book: Book, query: MaskQuery, role: MaskRole, candidates: readonly Ranked[]): Mask | null {
+interface Judging {
+  readonly book: Book;
+  readonly query: MaskQuery;
+  /** What was judged for this query: the mildest is often sought among those that the closest was. */
+  readonly judged: Map<Variant, Attempt>;
+}
+
+function firstMakeable({ book, query, judged }: Judging, role: MaskRole, candidates: readonly Ranked[]): Mask | null {
   for (const { variant } of candidates) {
-    const { plan, verdict } = judgeVariant(book, variant, { ...query.context, person: query.person });
+    const attempt = judged.get(variant) ?? judgeVariant(book, variant, { ...query.context, person: query.person });
+    judged.set(variant, attempt);
+    const { plan, verdict } = attempt;
     if (plan && verdict.kind === 'permitted') return { role, variant, plan, verdict, priceMinor: priceOf(book, variant, query.jarSizeId) };
   }
   return null;
