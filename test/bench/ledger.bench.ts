@@ -2,13 +2,13 @@
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { makeDemoShop } from '#app/_cli/demo/make-demo-shop.ts';
 import { record } from '#app/_flows/flow.ts';
 import { newId, readClock } from '#app/_server/clock.ts';
 import { runHere } from '#app/_server/run-here.ts';
 import { openServices } from '#app/_server/services.ts';
 import { toFlow } from '#app/_server/to-flow.ts';
 import { migrateShop } from '#db/migrate.ts';
+import { fillSmallShop } from '#test/support/small-shop/fill-small-shop.ts';
 import type { Bench } from './bench.ts';
 import { timed } from './bench.ts';
 
@@ -20,8 +20,8 @@ export const ledgerBench: Bench = {
   run: async (timesCount) => {
     const dataDir = mkdtempSync(join(tmpdir(), 'jarwright-bench-'));
     migrateShop(dataDir);
+    await fillSmallShop(dataDir);
     const services = openServices({ dataDir, now: readClock, newId, runJob: runHere });
-    await makeDemoShop(services);
     const flow = toFlow({ services, now: readClock(), newId, actor: { kind: 'nobody' } });
     const rowsCount = ROWS_COUNT * timesCount;
     const { tookMs } = await timed(() => {

@@ -49,10 +49,10 @@ type Shelf =
   | { readonly kind: 'fresh'; readonly lots: (rulebook: Rulebook, today: LocalDay) => readonly NewLot[] }
   | { readonly kind: 'past'; readonly daysCount: number; readonly rulebookThen: (rulebook: Rulebook) => Rulebook };
 
-const MARLPIT_LANE: DemoContents = {
+export const MARLPIT_LANE = {
   rulebook: demoRulebook,
   shelf: { kind: 'past', daysCount: PAST_DAYS, rulebookThen: firstRulebook },
-};
+} as const satisfies DemoContents;
 
 /** Fills a shop's migrated, empty file. Throws a Fault where a step is refused. */
 export async function makeDemoShop(services: Services, contents: DemoContents = MARLPIT_LANE): Promise<void> {

@@ -51,7 +51,6 @@ export function visit(stage: Stage, counterCode: string): string | null {
     jarSizeId: sizes[dice.weighted(SIZES.slice(0, sizes.length))]?.id ?? '',
     answers: answersBy(dice, kiosk.questions),
   };
-  console.log('visit');
   const found = went(findMasks(nobody, asked), 'masks are looked for');
   if (found.kind !== 'masks' || found.masks.length === 0 || dice.chance(0.08)) return null;
   const [best, ...others] = found.masks;
@@ -97,7 +96,6 @@ export function orderNamed(stage: Stage, variantKey: string): string | null {
     !first.ok && first.refusal.kind === 'not-ticked'
       ? placeOrder(as(stage, 'nobody'), { ...order, tickedCautionIds: first.refusal.cautionIds })
       : first;
-  console.log('named', placed.ok, placed.ok ? '' : JSON.stringify(placed.refusal).slice(0, 150));
   return placed.ok ? orderOf(stage, placed.value.code) : null;
 }
 

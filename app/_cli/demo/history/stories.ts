@@ -8,7 +8,7 @@ import { listStandingLots } from '#db/lots.ts';
 import { listJarsOfLot } from '#db/trace.ts';
 import type { Book } from '#lib/rulebook/book.ts';
 import type { Fetched } from './afterwards.ts';
-import { ANSWERED, complain } from './afterwards.ts';
+import { ANSWERED, complain, variantOf } from './afterwards.ts';
 import type { Stage } from './stage.ts';
 import { as, went } from './stage.ts';
 
@@ -30,12 +30,12 @@ const stopped = (
   daysAgo: number,
   days: number,
   subjectKind: Subject,
-  why: { readonly id: (book: Book) => string; readonly set: string; readonly lifted: string },
+  why: { readonly id: (told: Told, stage: Stage) => string; readonly set: string; readonly lifted: string },
 ): readonly Story[] => [
   {
     daysAgo,
-    tell: (stage, { book }) =>
-      void went(placeStop(as(stage, 'formulator'), { subjectKind, subjectId: why.id(book), reason: why.set }), 'a stop is set'),
+    tell: (stage, told) =>
+      void went(placeStop(as(stage, 'formulator'), { subjectKind, subjectId: why.id(told, stage), reason: why.set }), 'a stop is set'),
   },
   { daysAgo: daysAgo - days, tell: (stage) => liftAll(stage, why.set, why.lifted) },
 ];
@@ -92,29 +92,29 @@ const called = (daysAgo: number, told: Parameters<typeof complain>[2], answered:
 
 export const STORIES: readonly Story[] = [
   ...stopped(152, 4, 'shade', {
-    id: ({ shades }) => orFirst('rust-seam', shades),
+    id: ({ book: { shades } }) => orFirst('rust-seam', shades),
     set: 'Two jars came out darker than the drawdown',
     lifted: 'The blend was mixed again and drawn down',
   }),
   ...stopped(121, 3, 'active', {
-    id: ({ actives }) => orFirst('urea', actives),
+    id: ({ book: { actives } }) => orFirst('urea', actives),
     set: 'The supplier asked to wait for a new analysis',
     lifted: 'The analysis is in order',
   }),
   called(101, { kind: 'look', seriousness: 'not-serious', said: 'Grey instead of green at the rim.' }, ANSWERED),
   ...stopped(84, 6, 'pair', {
-    id: ({ materials }) => [orFirst('caffeine', materials), 'zinc-pca'].join('|'),
+    id: ({ book: { materials } }) => [orFirst('caffeine', materials), 'zinc-pca'].join('|'),
     set: 'Grains in one jar: is it the two together?',
     lifted: 'It was not: the caffeine had not been dissolved',
   }),
   ...stopped(47, 5, 'material', {
-    id: ({ materials }) => orFirst('ultramarines', materials),
+    id: ({ book: { materials } }) => orFirst('ultramarines', materials),
     set: 'A smell in one blue jar',
     lifted: 'The jar had been left with its lid off; the lot is sound',
   }),
   { daysAgo: 34, tell: recall },
   ...stopped(22, 4, 'variant', {
-    id: () => 'dune-grass|green-tea@1000',
+    id: ({ fetched }, stage) => fetched.slice(-1).map((jar) => variantOf(stage, jar))[0] ?? 'dune-grass|green-tea@1000',
     set: 'Browner than it should be after a month',
     lifted: 'Within what the test jars showed',
   }),

@@ -16,6 +16,7 @@ import { callOff, leaveOnHold, plain, WAYS, WAYS_OF_PH } from './mishaps.ts';
 import { benchOrder, claim, makeFit, mixUntil } from './mixer.ts';
 import type { Stage } from './stage.ts';
 import { as, clockOf, clockUpTo } from './stage.ts';
+import type { Told } from './stories.ts';
 import { STORIES } from './stories.ts';
 
 export interface Past {
@@ -34,8 +35,10 @@ const SEED = 20_260_525;
 export const PAST_DAYS = 182;
 const SECOND_EDITION_DAYS_AGO = 60;
 const OPENS_AT = 9 * 60;
-/** How many orders are for a mask that went out before. */
-const OF_A_JAR_SEEN = 0.4;
+/** How many people come for a jar that they saw, how many of them for its very colour, and how many colours the others ask for. */
+const OF_A_JAR_SEEN = 0.6;
+const SAME_COLOUR = 0.25;
+const SHADES_ASKED = 4;
 /** A level that the first rules had and the second withdrew. */
 const WITHDRAWN = 'chalk-down|niacinamide@30000';
 
@@ -68,7 +71,7 @@ export async function tellPast(past: Past): Promise<void> {
       await past.publishAgain(stage);
       fetched.push(...ordersAfter(stage, open));
     }
-    fetched.push(...trade(stage, fetched));
+    fetched.push(...trade(stage, { book, fetched }));
     complainNow(stage, fetched);
     if (day === lastOpen) lastJars(stage);
   }
@@ -82,17 +85,31 @@ function openUp(stage: Stage, book: Book): void {
 }
 
 /** What is liked is asked for again, by those who had it and by those who saw it. @returns the jars that went out */
-function trade(stage: Stage, before: readonly Fetched[]): readonly Fetched[] {
+function trade(stage: Stage, told: Told): readonly Fetched[] {
   const { dice, clock } = stage;
-  return Array.from({ length: customersOn(stage.day, dice, before.length) }, (_, index) => index).flatMap((index) => {
+  return Array.from({ length: customersOn(stage.day, dice, told.fetched.length) }, (_, index) => index).flatMap((index) => {
     clock.pass(dice.between(4, 25));
-    const liked = before.length > 0 && dice.chance(OF_A_JAR_SEEN) ? orderNamed(stage, variantOf(stage, dice.pick(before))) : null;
-    const orderId = liked ?? visit(stage, dice.pick(['CN', 'CS']));
+    const orderId = orderLiked(stage, told) ?? visit(stage, dice.pick(['CN', 'CS']));
     if (orderId === null || dice.chance(0.02) || !claim(stage, orderId)) return [];
     // The first jar of a base lot and day is always measured.
     dice.weighted(index === 0 ? [...WAYS, ...WAYS_OF_PH] : WAYS)(stage, orderId);
     return handOver(stage);
   });
+}
+
+/** Somebody who saw a jar, and wants the same or the same in another colour. @returns null where nobody asks, or none of it is offered */
+function orderLiked(stage: Stage, { book, fetched }: Told): string | null {
+  const { dice } = stage;
+  if (fetched.length === 0 || !dice.chance(OF_A_JAR_SEEN)) return null;
+  const seen = variantOf(stage, dice.pick(fetched));
+  if (dice.chance(SAME_COLOUR)) return orderNamed(stage, seen);
+  const [, actives = ''] = seen.split('|');
+  const shades = book.rulebook.shades.map(({ id }, index) => [id, 1 / (index + 3)] as const);
+  for (let asked = 0; asked < SHADES_ASKED; asked += 1) {
+    const orderId = orderNamed(stage, `${dice.weighted(shades)}|${actives}`);
+    if (orderId !== null) return orderId;
+  }
+  return null;
 }
 
 /** Open orders on the morning of the new rules: one that they no longer permit, and one that they do. */
