@@ -141,6 +141,12 @@ function lotsOf(book: Book, shelf: Shelf | undefined): readonly BenchLot[] {
   }
 }
 
+/** Stocks of which the shelf has nothing. */
+export function absentStocksOf(book: Book, { shelf }: ExampleRequest): ReadonlySet<string> {
+  const there = new Set(lotsOf(book, shelf).map(({ source }) => (source.kind === 'stock' ? source.stockId : source.kind)));
+  return new Set(book.rulebook.stocks.map(({ id }) => id).filter((id) => !there.has(id)));
+}
+
 const isForActive = (book: Book, stockId: string): boolean =>
   book.rulebook.actives.some(({ materialId }) => book.stocks.get(stockId)?.parts[0]?.materialId === materialId);
 

@@ -13,7 +13,7 @@ import { permittedVariants } from '#lib/variants/permitted.ts';
 import { threeMasks } from '#lib/variants/three-masks.ts';
 import { findingsOf } from '#lib/verdict/judge.ts';
 import { TEST_DAY, variantFrom } from '../a-demo-book.ts';
-import { bookOf, cardOf, contextOf, DEMO_RULEBOOK, personOf, sizeOf, verdictOf } from './ask-example.ts';
+import { absentStocksOf, bookOf, cardOf, contextOf, DEMO_RULEBOOK, personOf, sizeOf, verdictOf } from './ask-example.ts';
 import { CARD_BRANCHES } from './card-branches.ts';
 import type { Provoked } from './count-refusals.ts';
 import { countRefusals } from './count-refusals.ts';
@@ -111,7 +111,7 @@ export function masksFor(request: ExampleRequest): { readonly count: number; rea
     person: personOf(book.rulebook, request),
     jarSizeId: sizeOf(book, request).id,
     context: contextOf(book, request),
-    absentStockIds: new Set<string>(),
+    absentStockIds: absentStocksOf(book, request),
   };
   const { masks, noActiveFits } = threeMasks(book, permittedVariants(book, TEST_DAY), ask);
   return { count: masks.length, noActiveFits };
