@@ -1,22 +1,17 @@
 // Whoever would rather not say is offered nothing that an honest answer, or any combination of ticked ones, would have kept from them.
-// By exact counts of A and of A with B on two books, and by the effects themselves for whatever the demonstration comes to make.
+// By exact counts of A and of A with B over everything that two books permit, and by the effects themselves.
 import { describe, expect, it } from 'vitest';
 import { demoRulebook } from '#app/_cli/demo/rulebook/demo-rulebook.ts';
 import type { Person } from '#lib/answers/person.ts';
 import { readAnswers } from '#lib/answers/read-answers.ts';
 import { invariant } from '#lib/base/invariant.ts';
-import type { Book } from '#lib/rulebook/book.ts';
 import { openBook } from '#lib/rulebook/book.ts';
 import type { Option, Question } from '#lib/rulebook/questionnaire.ts';
 import type { Rulebook } from '#lib/rulebook/rulebook.ts';
-import type { Variant } from '#lib/rulebook/variant.ts';
-import { mayBeOffered } from '#lib/variants/may-be-offered.ts';
 import { permittedVariants } from '#lib/variants/permitted.ts';
 import { judgeVariant } from '#lib/verdict/judge.ts';
 import { aDemoRulebook, TEST_DAY } from '#test/support/a-demo-book.ts';
-
-/** Above this every nth variant of the list is counted. */
-const MOST_COUNTED = 100;
+import { offeredSets } from '#test/support/offered-sets.ts';
 
 const endsVisit = ({ effects }: Option): boolean => effects.some(({ kind }) => kind === 'outcome');
 
@@ -39,6 +34,21 @@ function personOf(rulebook: Rulebook, question: Question, options: readonly Opti
   return read.value;
 }
 
+function neverHere({ id }: Question): never {
+  throw new Error(`${id} cannot be left unsaid`);
+}
+
+/** One person of whom all of this is true. */
+const joined = (people: readonly Person[]): Person => ({
+  wishes: new Map(),
+  excluded: new Map(people.flatMap((person) => [...person.excluded])),
+  capIds: new Map(people.flatMap((person) => [...person.capIds])),
+  mildest: people.flatMap((person) => person.mildest),
+  areaFactorPpm: people.map((person) => person.areaFactorPpm).find((factor) => factor !== null) ?? null,
+  cautions: [],
+  outcomes: [],
+});
+
 /** What a person's answers keep from them; a larger area counts as one more. */
 const keptFrom = (person: Person): readonly string[] => [
   ...[...person.excluded.keys()].map((tag) => `no ${tag}`),
@@ -50,19 +60,8 @@ const keptFrom = (person: Person): readonly string[] => [
 const skipOf = (question: Question): Option | undefined => question.options.find((option) => option.isSkip && !endsVisit(option));
 const nameOf = (options: readonly Option[]): string => options.map(({ id }) => id).join(' + ');
 
-/** Of some variants those that a person is offered. */
-function offeredTo(book: Book, person: Person, variants: readonly Variant[]): readonly Variant[] {
-  const mayBe = mayBeOffered(book, person, new Set());
-  return variants.filter(
-    (variant) => mayBe(variant) && judgeVariant(book, variant, { day: TEST_DAY, person }).verdict.kind === 'permitted',
-  );
-}
-
-function countedOf(book: Book): readonly Variant[] {
-  const all = permittedVariants(book, TEST_DAY);
-  const every = Math.ceil(all.length / MOST_COUNTED);
-  return all.filter((_, index) => index % every === 0).map(({ variant }) => variant);
-}
+/** Every so manieth of a list. */
+const someOf = <T>(all: readonly T[], most: number): readonly T[] => all.filter((_, index) => index % Math.ceil(all.length / most) === 0);
 
 describe.each([
   ['the small shop', aDemoRulebook()],
@@ -70,14 +69,26 @@ describe.each([
 ])('%s', (_name, rulebook) => {
   const withSkip = rulebook.questions.filter((question) => skipOf(question) !== undefined);
   const book = openBook(rulebook);
-  const counted = countedOf(book);
+  const sets = offeredSets(book, TEST_DAY);
+
+  it('counts whom a mask may be offered to as the verdict does', () => {
+    const people = rulebook.questions.flatMap((question) =>
+      question.options.filter((option) => !endsVisit(option)).map((option) => personOf(rulebook, question, [option])),
+    );
+    expect(people.length).toBeGreaterThan(10);
+    for (const variant of someOf(permittedVariants(book, TEST_DAY), 12).map((one) => one.variant))
+      for (const person of people) {
+        const isPermitted = judgeVariant(book, variant, { day: TEST_DAY, person }).verdict.kind === 'permitted';
+        expect(sets.countAlso([variant], person)).toBe(isPermitted ? 1 : 0);
+      }
+  });
 
   it('has questions that can be left unsaid, and masks to count', () => {
     expect(withSkip.length).toBeGreaterThan(1);
     const [question] = withSkip;
     const nothing = question?.options.find(({ effects }) => effects.length === 0);
     invariant(question && nothing, 'an answer that asks for nothing');
-    expect(offeredTo(book, personOf(rulebook, question, [nothing]), counted).length).toBeGreaterThan(20);
+    expect(sets.to(personOf(rulebook, question, [nothing])).length).toBe(sets.count);
   });
 
   it.each(withSkip.map((question) => [question.id, question] as const))(
@@ -85,14 +96,24 @@ describe.each([
     (_id, question) => {
       const skip = skipOf(question);
       invariant(skip, question.id);
-      const left = offeredTo(book, personOf(rulebook, question, [skip]), counted);
+      const left = sets.to(personOf(rulebook, question, [skip]));
       expect(left.length).toBeGreaterThan(0);
-      const wider = answersTo(question).filter(
-        (answer) => offeredTo(book, personOf(rulebook, question, answer), left).length !== left.length,
-      );
+      expect(left.length).toBeLessThan(sets.count);
+      const wider = answersTo(question).filter((answer) => sets.countAlso(left, personOf(rulebook, question, answer)) !== left.length);
       expect(wider.map(nameOf)).toEqual([]);
     },
   );
+
+  it('whoever leaves everything unsaid has some masks, and no more than whoever leaves one thing unsaid', () => {
+    const unsaid = withSkip.flatMap((question) => skipOf(question) ?? []);
+    const all = sets.to(joined(withSkip.flatMap((question) => personOf(rulebook, question, [skipOf(question) ?? neverHere(question)]))));
+    expect(unsaid.length).toBe(withSkip.length);
+    expect(all.length).toBeGreaterThan(0);
+    for (const question of withSkip) {
+      const one = personOf(rulebook, question, [skipOf(question) ?? neverHere(question)]);
+      expect(sets.countAlso(all, one)).toBe(all.length);
+    }
+  });
 
   it('an answer makes a question needless only when it already keeps all that any answer to it would', () => {
     const needless = rulebook.questions.flatMap((question) =>
