@@ -20,6 +20,8 @@ export interface KioskShown {
   readonly shopName: string;
   readonly notice: string;
   readonly lang: Lang;
+  /** The questionnaire in every language on sale, the first one first. */
+  readonly wordings: readonly { readonly lang: Lang; readonly questions: readonly KioskQuestion[] }[];
   readonly currency: string;
   readonly editionHash: string;
   readonly editionNo: number;
@@ -69,6 +71,7 @@ export function kioskShown(tx: Reading, { head, book }: OpenEdition, lang: Lang)
     shopName: name,
     notice,
     lang,
+    wordings: rulebook.languages.map((one) => ({ lang: one, questions: kioskQuestions(rulebook, one) })),
     currency: rulebook.currency,
     editionHash: head.hash,
     editionNo: head.editionNo,

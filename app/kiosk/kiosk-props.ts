@@ -4,6 +4,7 @@ import type { Visit, VisitAction } from '#lib/answers/visit.ts';
 import type { MasksOutput, MaskView } from '#lib/contracts/kiosk-masks.ts';
 import type { OrderOutput } from '#lib/contracts/kiosk-order.ts';
 import type { KioskShow } from '#lib/contracts/kiosk-show.ts';
+import type { Lang } from '#lib/rulebook/language.ts';
 import type { KioskText } from './kiosk-text.ts';
 
 export type Found = Extract<MasksOutput, { ok: true }>;
@@ -38,6 +39,8 @@ export interface KioskPageProps {
   readonly visit: KioskVisitState;
   readonly dispatch: (action: KioskAction) => void;
   readonly text: KioskText;
+  /** Goes on in another language. */
+  readonly onLanguage: (lang: Lang) => void;
   readonly onMore: () => void;
   readonly onWipe: () => void;
   readonly onOrder: () => void;

@@ -1,9 +1,10 @@
 'use client';
 // One visit, from the first touch to the code, in one document. Everything about it lives in this component's memory and dies with it.
 import type { ReactNode } from 'react';
-import { useCallback, useReducer, useState } from 'react';
+import { useCallback, useEffect, useReducer, useState } from 'react';
 import { newVisit, pageOf, reduceVisit } from '#lib/answers/visit.ts';
 import type { KioskShow } from '#lib/contracts/kiosk-show.ts';
+import type { Lang } from '#lib/rulebook/language.ts';
 import { KioskPage } from './kiosk-page.tsx';
 import type { Found, KioskAction, KioskVisitState, Receipt, TextSize } from './kiosk-props.ts';
 import { kioskText } from './kiosk-text.ts';
@@ -19,8 +20,8 @@ export interface KioskVisitProps {
 }
 
 export function KioskVisit({ firstShow, counterCode }: KioskVisitProps): ReactNode {
-  const text = kioskText();
   const [show, setShow] = useState(firstShow);
+  const text = kioskText(show.lang);
   const [visit, dispatch] = useReducer<KioskVisitState, KioskShow, [KioskAction]>(reduceVisit<Found, Receipt>, firstShow, (first) =>
     newVisit(first),
   );
@@ -32,14 +33,27 @@ export function KioskVisit({ firstShow, counterCode }: KioskVisitProps): ReactNo
     setShow(next);
     dispatch({ kind: 'adopt', questionnaire: next });
   }, []);
+  const speak = useCallback(
+    (lang: Lang): void => {
+      const next = { ...show, ...show.wordings.find((wording) => wording.lang === lang) };
+      setShow(next);
+      dispatch({ kind: 'speak', questionnaire: next });
+    },
+    [show],
+  );
+  useEffect(() => {
+    document.documentElement.lang = show.lang;
+  }, [show.lang]);
   const { talk, order, forget, leave } = useServer({ show, counterCode, visit, dispatch, adopt });
   const drop = useCallback((): void => {
+    const [first] = show.wordings;
+    if (first) speak(first.lang);
     dispatch({ kind: 'wipe' });
     leave();
     setMoreOpen(false);
     setMoreTime(false);
     setTextSize('100');
-  }, [leave]);
+  }, [leave, show.wordings, speak]);
 
   const page = pageOf(visit);
   const isEmpty = page.kind === 'start' && visit.answers.length === 0;
@@ -68,7 +82,7 @@ export function KioskVisit({ firstShow, counterCode }: KioskVisitProps): ReactNo
         onLookAgain={lookAgain}
         hasMoreTime={hasMoreTime}
         onMoreTime={() => setMoreTime(true)}
-        {...{ show, visit, dispatch, text, onMore: openMore, onWipe: wipe }}
+        {...{ show, visit, dispatch, text, onLanguage: speak, onMore: openMore, onWipe: wipe }}
       />
       <div data-face="kiosk">
         <MoreDialog
@@ -76,6 +90,8 @@ export function KioskVisit({ firstShow, counterCode }: KioskVisitProps): ReactNo
           canStartAgain={!isEmpty}
           onClose={() => setMoreOpen(false)}
           onWipe={wipe}
+          languages={visit.receipt ? [] : show.wordings.map(({ lang }) => lang)}
+          onLanguage={speak}
           {...{ text, textSize, hasMoreTime }}
           onTextSize={setTextSize}
           onMoreTime={() => setMoreTime(true)}

@@ -4,9 +4,11 @@ import type { ReactNode } from 'react';
 import { useEffect, useState } from 'react';
 import { Button } from '#app/_ui/controls/button.tsx';
 import { Dialog } from '#app/_ui/controls/dialog.tsx';
+import type { Lang } from '#lib/rulebook/language.ts';
 import styles from './kiosk.module.css';
 import type { TextSize } from './kiosk-props.ts';
 import type { KioskText } from './kiosk-text.ts';
+import { LanguageChoice } from './language-choice.tsx';
 
 const SIZES: readonly TextSize[] = ['100', '150', '200'];
 
@@ -14,6 +16,8 @@ export interface MoreDialogProps {
   readonly open: boolean;
   readonly canStartAgain: boolean;
   readonly text: KioskText;
+  readonly languages: readonly Lang[];
+  readonly onLanguage: (lang: Lang) => void;
   readonly textSize: TextSize;
   readonly onTextSize: (size: TextSize) => void;
   readonly hasMoreTime: boolean;
@@ -50,6 +54,7 @@ export function MoreDialog(props: MoreDialogProps): ReactNode {
           </>
         }
       >
+        <LanguageChoice languages={props.languages} text={text} onLanguage={props.onLanguage} />
         <p className="type-label">{t('text-size')}</p>
         <div className={styles.sizes}>
           {SIZES.map((size) => (

@@ -21,7 +21,7 @@ export default async function Kiosk({ searchParams }: KioskRequest): Promise<Rea
   const { flow } = await openPage();
   const open = showKiosk(flow, { counterCode: [counter ?? null].flat()[0] ?? null });
   if (open.ok) return <KioskVisit firstShow={open.value.shown} counterCode={open.value.counterCode} />;
-  const { t } = kioskText();
+  const { t } = kioskText('en');
   return (
     <KioskFrame
       brand={t('product')}
@@ -40,7 +40,7 @@ export default async function Kiosk({ searchParams }: KioskRequest): Promise<Rea
 
 /** A wrong address is said to be one: an order must never go to the counter of somebody else. */
 function Closed({ why }: { readonly why: KioskClosed }): ReactNode {
-  const { t } = kioskText();
+  const { t } = kioskText('en');
   const isLost = why.kind === 'unknown-counter';
   return (
     <>

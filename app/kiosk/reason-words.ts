@@ -3,6 +3,7 @@ import type { KioskReasonKey } from '#app/_ui/text/kiosk-reasons/en.ts';
 import { en } from '#app/_ui/text/kiosk-reasons/en.ts';
 import { invariant } from '#lib/base/invariant.ts';
 import type { ReasonView } from '#lib/contracts/kiosk-choices.ts';
+import type { Lang } from '#lib/rulebook/language.ts';
 import { kioskReasonsText } from './kiosk-text.ts';
 
 const SENTENCES = {
@@ -25,8 +26,8 @@ const SENTENCES = {
 } satisfies Record<ReasonView['reason'], KioskReasonKey | null>;
 
 /** One plain sentence; what a customer avoids is named by its tag, two things that clash by their names. */
-export function reasonWords({ reason, names, tag }: ReasonView): string {
-  const { t } = kioskReasonsText();
+export function reasonWords({ reason, names, tag }: ReasonView, lang: Lang): string {
+  const { t } = kioskReasonsText(lang);
   const [first, second] = names;
   if (reason === 'clash' && first !== undefined && second !== undefined) return t('clash-named', { first, second });
   return t(SENTENCES[reason] ?? avoidedKey(tag));

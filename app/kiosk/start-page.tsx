@@ -7,12 +7,13 @@ import { GroundSection } from '#app/_ui/drawing/ground-section.tsx';
 import { KioskFrame } from '#app/_ui/frames/kiosk-frame.tsx';
 import styles from './kiosk.module.css';
 import type { KioskPageProps } from './kiosk-props.ts';
+import { LanguageChoice } from './language-choice.tsx';
 
 /** People take about 15 seconds for a short question. */
 const minutesFor = (count: number): number => Math.max(1, Math.round(count / 4));
 
 /** What a passer-by sees: one way in, and what happens to answers, readable without starting. */
-export function StartPage({ show, dispatch, text, onMore, hasMoreTime, onMoreTime }: KioskPageProps): ReactNode {
+export function StartPage({ show, dispatch, text, onLanguage, onMore, hasMoreTime, onMoreTime }: KioskPageProps): ReactNode {
   const { t } = text;
   const [isPrivacyOpen, setPrivacyOpen] = useState(false);
   useEffect(() => {
@@ -36,6 +37,7 @@ export function StartPage({ show, dispatch, text, onMore, hasMoreTime, onMoreTim
           <span className={styles.startNote}>{t('start-time', { minutes: minutesFor(show.questions.length) })}</span>
         </span>
       </Button>
+      <LanguageChoice languages={show.wordings.map(({ lang }) => lang)} text={text} onLanguage={onLanguage} />
       <div className={styles.links}>
         <Button kind="quiet" size="small" icon="text-size" onClick={onMore}>
           {t('bigger-text')}

@@ -88,8 +88,8 @@ const visitFields = ({ show, visit }: Asker) => ({
 async function askMasks(latest: Latest): Promise<Talk> {
   const asked = latest.current;
   const reply = await findMasks(visitFields(asked));
-  // Whoever went back and changed an answer meanwhile asks anew.
-  if (latest.current.visit.answers !== asked.visit.answers) return QUIET;
+  // Whoever changed an answer or the language meanwhile asks anew.
+  if (latest.current.visit.answers !== asked.visit.answers || latest.current.show.lang !== asked.show.lang) return QUIET;
   if (reply.kind !== 'answer') return awayOr(reply, 'masks');
   if (reply.body.ok) latest.current.dispatch({ kind: 'found', found: reply.body });
   else if (reply.body.refusal.kind === 'edition-moved') latest.current.adopt(reply.body.refusal.show);
@@ -114,7 +114,7 @@ async function askOrder(latest: Latest, sent: { current: Sent | null }): Promise
   if (reply.kind !== 'answer') return awayOr(reply, 'order');
   if (!reply.body.ok) return refusedOrder(latest, reply.body.refusal);
   const { ok: _, ...receipt } = reply.body;
-  const title = maskTitle(mask, masks, kioskText());
+  const title = maskTitle(mask, masks, kioskText(asked.show.lang));
   const picture = { layers: mask.layers, colour: mask.colour };
   const notOnJar = mask.cautions.filter((caution) => !caution.isOnJar);
   latest.current.dispatch({ kind: 'ordered', receipt: { ...receipt, title, picture, notOnJar } });

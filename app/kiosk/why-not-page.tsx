@@ -118,14 +118,14 @@ function Note({ show, dispatch, text, choice }: KioskPageProps & { readonly choi
   return (
     <span className={styles.reasons}>
       {plain.map((reason) => (
-        <span key={reason.reason + reason.names.join()}>{reasonWords(reason)}</span>
+        <span key={reason.reason + reason.names.join()}>{reasonWords(reason, text.lang)}</span>
       ))}
       {personal.length > 0 && (
         <>
           <span>{t('why-not-personal')}</span>
           <Disclosure summary={t('show-why')}>
             {personal.map((reason) => (
-              <span key={reason.reason + (reason.tag ?? '')}>{reasonWords(reason)}</span>
+              <span key={reason.reason + (reason.tag ?? '')}>{reasonWords(reason, text.lang)}</span>
             ))}
             {behind.map((question) => (
               <Button key={question.id} size="small" icon="undo" onClick={() => dispatch({ kind: 'change', questionId: question.id })}>

@@ -35,6 +35,8 @@ export type VisitAction<Found, Receipt> =
   | { readonly kind: 'change'; readonly questionId: string }
   | { readonly kind: 'show'; readonly at: number }
   | { readonly kind: 'adopt'; readonly questionnaire: Questionnaire }
+  /** The same questions in another language: answers stay, masks are named anew. */
+  | { readonly kind: 'speak'; readonly questionnaire: Questionnaire }
   | { readonly kind: 'found'; readonly found: Found }
   | { readonly kind: 'choose-mask'; readonly token: string }
   /** One of the others: it joins those that were found, and its cautions come next. */
@@ -77,6 +79,8 @@ export function reduceVisit<Found, Receipt>(visit: Visit<Found, Receipt>, action
       return visit.receipt ? visit : { ...visit, at: Math.max(0, Math.min(action.at, visit.trail.length - 1)), mistake: null };
     case 'adopt':
       return adopted(visit, action.questionnaire);
+    case 'speak':
+      return { ...visit, ...NOTHING_FOUND, questionnaire: action.questionnaire };
     case 'found':
       return { ...visit, chosenToken: null, tickedIds: [], hasReadAll: false, found: action.found };
     case 'look-again':

@@ -30,6 +30,8 @@ export const kioskShowSchema = z.strictObject({
   shopName: z.string(),
   notice: z.string(),
   lang: langSchema,
+  /** The questionnaire in every language on sale, so that a visit can change its language with its answers in hand. */
+  wordings: z.array(z.strictObject({ lang: langSchema, questions: z.array(questionSchema).readonly() })).readonly(),
   currency: z.string(),
   editionHash: z.string(),
   editionNo: z.int().positive(),

@@ -109,7 +109,7 @@ describe('reasons', () => {
   it('name two things that clash, and no number', () => {
     const [clash] = told(never);
     expect(clash?.names).toHaveLength(2);
-    expect(reasonWords({ ...clash!, tag: null })).toBe(`${clash?.names[0]} and ${clash?.names[1]} do not go well together.`);
+    expect(reasonWords({ ...clash!, tag: null }, 'en')).toBe(`${clash?.names[0]} and ${clash?.names[1]} do not go well together.`);
     expect(JSON.stringify(told(finding('allowance-exceeded', 'r2', { foundPpm: 50_001, maxPpm: 50_000 })))).not.toMatch(/\d/);
   });
 
@@ -127,9 +127,9 @@ describe('reasons', () => {
 
   it('have a sentence each, and one for every tag that somebody may avoid', () => {
     const plain = { names: [], tag: null, isPersonal: false, questionIds: [] };
-    for (const reason of REASONS) if (reason !== 'avoided') expect(reasonWords({ ...plain, reason })).toMatch(/^[A-Z].*\.$/);
-    for (const tag of avoidTagSchema.options) expect(reasonWords({ ...plain, reason: 'avoided', tag })).toMatch(/^It .*\.$/);
-    expect(() => reasonWords({ ...plain, reason: 'avoided', tag: null })).toThrow('no words');
+    for (const reason of REASONS) if (reason !== 'avoided') expect(reasonWords({ ...plain, reason }, 'en')).toMatch(/^[A-Z].*\.$/);
+    for (const tag of avoidTagSchema.options) expect(reasonWords({ ...plain, reason: 'avoided', tag }, 'en')).toMatch(/^It .*\.$/);
+    expect(() => reasonWords({ ...plain, reason: 'avoided', tag: null }, 'en')).toThrow('no words');
   });
 });
 

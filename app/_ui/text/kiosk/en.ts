@@ -10,6 +10,7 @@ export const en = {
     '{count, plural, one {1 short question.} other {# short questions.}} No camera. No name. We wipe your answers. This is not health advice.',
   start: 'Start',
   'start-time': '{minutes, plural, one {About 1 minute} other {About # minutes}}',
+  language: 'Language',
   'bigger-text': 'Bigger text',
   'more-time': 'I need more time',
   'more-time-on': 'You have ten times as long',

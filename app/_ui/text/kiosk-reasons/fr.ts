@@ -1,0 +1,38 @@
+// Les mêmes raisons en français : ni chiffre, ni règle, ni reproche.
+import type { Catalogue } from '../messages.ts';
+import type { KioskReasonKey } from './en.ts';
+
+export const fr: Catalogue<KioskReasonKey> = {
+  'avoided-acid': 'Il contient un acide. Nous écartons les acides à cause d’une de vos réponses.',
+  'avoided-aha': 'Il contient un acide de fruit. Nous les écartons à cause d’une de vos réponses.',
+  'avoided-salicylate': 'Il contient de l’acide salicylique. Nous l’écartons à cause d’une de vos réponses.',
+  'avoided-retinoid': 'Il contient de la vitamine A. Nous l’écartons à cause d’une de vos réponses.',
+  'avoided-enzyme': 'Il contient une enzyme. Nous écartons les enzymes à cause d’une de vos réponses.',
+  'avoided-exfoliant': 'Il lisse fortement la peau. Nous l’écartons à cause d’une de vos réponses.',
+  'avoided-photosensitiser': 'Avec lui, la peau peut brûler plus vite au soleil. Nous l’écartons à cause d’une de vos réponses.',
+  'avoided-fragrance': 'Il est parfumé. Nous écartons les parfums à cause d’une de vos réponses.',
+  'avoided-essential-oil': 'Il contient une huile végétale puissante. Nous les écartons à cause d’une de vos réponses.',
+  'avoided-nut': 'Il vient de fruits à coque. Vous nous avez dit de les écarter.',
+  'avoided-seed-oil': 'Il vient de graines. Vous nous avez dit de les écarter.',
+  'avoided-oat': 'Il vient de l’avoine. Vous nous avez dit de l’écarter.',
+  'avoided-milk': 'Il vient du lait. Vous nous avez dit de l’écarter.',
+  'avoided-bee': 'Il vient des abeilles. Vous nous avez dit de l’écarter.',
+  'avoided-asteraceae': 'Il vient d’une plante proche de la marguerite ou de la camomille. Vous nous avez dit de les écarter.',
+  'avoided-gluten': 'Il contient du gluten. Vous nous avez dit de l’écarter.',
+  capped: 'Il aurait plus d’acide que ce que nous choisissons après une de vos réponses.',
+  mildest: 'Il n’est pas parmi nos masques les plus doux, et une de vos réponses demande ceux-là.',
+  'cross-contact': 'Nous utilisons ici quelque chose que vous voulez éviter. Demandez à notre équipe.',
+  clash: 'Ces éléments ne vont pas bien ensemble.',
+  'clash-named': '{first} et {second} ne vont pas bien ensemble.',
+  'less-together': 'Ils ne vont ensemble qu’en plus petite quantité.',
+  'too-many': 'Ce serait plus que ce que nous mettons dans un pot.',
+  'not-approved': 'Nous n’avons pas testé ce mélange, donc nous ne le vendons pas.',
+  'too-much': 'Il en faudrait plus que ce que nous permettons.',
+  acidity: 'Ces éléments demandent une acidité différente.',
+  wetting: 'Il y aurait plus de poudre que l’huile ne peut en mouiller.',
+  law: 'Les règles des cosmétiques ne permettent pas autant, ou pas cette couleur.',
+  'not-checked': 'Nous n’avons pas vérifié ce mélange, donc nous ne le vendons pas.',
+  'not-here': 'Nous ne pouvons pas peser cela assez bien ici.',
+  'out-of-stock': 'Il nous en manque une partie aujourd’hui.',
+  stopped: 'Nous l’avons retiré de notre liste pour le moment.',
+};
