@@ -3,7 +3,7 @@ import type { ExampleTable } from './example-table.ts';
 
 export const EXAMPLES: ExampleTable = {
  "day": "2026-11-25",
- "rulebookSha256": "07e3dd2df9a2771591bfaacb9896ce34e660eab7e7cd4bf84af79457c7e0dabf",
+ "rulebookSha256": "44bb1c68775e7c313f466ea2642d7873dc5c84fe4c85e5c8fe07efc0d10a3135",
  "counts": [
   {
    "activesCount": 0,
