@@ -7,7 +7,7 @@ export const SHADES = [
   {
     id: 'chalk-down',
     code: 'CHALK',
-    name: { en: 'Chalk Down' },
+    name: { en: 'Chalk Down', fr: 'Colline de craie' },
     parts: parts({ kaolin: 18_000, 'titanium-dioxide': 2_000 }),
     colour: { wet: lab(9050, 40, 420), dry: lab(9420, 20, 310), family: 'white', nameTextId: 'colour.chalk-down', origin: 'measured' },
     claims: { goodTextId: 'good.chalk-down', goodBasis: 'look-and-feel', lessGoodTextId: 'less-good.chalk-down' },
@@ -16,7 +16,7 @@ export const SHADES = [
   {
     id: 'fern-bank',
     code: 'FERN',
-    name: { en: 'Fern Bank' },
+    name: { en: 'Fern Bank', fr: 'Talus aux fougères' },
     parts: parts({ kaolin: 15_000, illite: 4_000, 'chromium-oxide-green': 1_000 }),
     colour: { wet: lab(6230, -1120, 1480), dry: lab(7280, -860, 1250), family: 'green', nameTextId: 'colour.fern-bank', origin: 'measured' },
     claims: { goodTextId: 'good.fern-bank', goodBasis: 'known-for-ingredient', lessGoodTextId: 'less-good.fern-bank' },
@@ -25,7 +25,7 @@ export const SHADES = [
   {
     id: 'rust-seam',
     code: 'RUST',
-    name: { en: 'Rust Seam' },
+    name: { en: 'Rust Seam', fr: 'Veine de rouille' },
     parts: parts({ kaolin: 16_000, illite: 3_000, 'iron-oxide-red': 1_000 }),
     colour: { wet: lab(4780, 2650, 2720), dry: lab(6240, 2180, 2350), family: 'red-brown', nameTextId: 'colour.rust-seam', origin: 'measured' },
     claims: { goodTextId: 'good.rust-seam', goodBasis: 'look-and-feel', lessGoodTextId: 'less-good.rust-seam' },
@@ -34,7 +34,7 @@ export const SHADES = [
   {
     id: 'sand-bar',
     code: 'SAND',
-    name: { en: 'Sand Bar' },
+    name: { en: 'Sand Bar', fr: 'Banc de sable' },
     parts: parts({ kaolin: 15_000, illite: 4_400, 'iron-oxide-yellow': 600 }),
     colour: { wet: lab(7890, 560, 2380), dry: lab(8500, 420, 2050), family: 'yellow', nameTextId: 'colour.sand-bar', origin: 'measured' },
     claims: { goodTextId: 'good.sand-bar', goodBasis: 'look-and-feel', lessGoodTextId: 'less-good.sand-bar' },
@@ -43,7 +43,7 @@ export const SHADES = [
   {
     id: 'slate-ledge',
     code: 'SLATE',
-    name: { en: 'Slate Ledge' },
+    name: { en: 'Slate Ledge', fr: 'Corniche d’ardoise' },
     parts: parts({ kaolin: 12_000, montmorillonite: 7_200, 'iron-oxide-black': 800 }),
     colour: { wet: lab(4820, -60, -180), dry: lab(6010, -40, -90), family: 'grey', nameTextId: 'colour.slate-ledge', origin: 'measured' },
     claims: { goodTextId: 'good.slate-ledge', goodBasis: 'look-and-feel', lessGoodTextId: 'less-good.slate-ledge' },
@@ -52,7 +52,7 @@ export const SHADES = [
   {
     id: 'tide-line',
     code: 'TIDE',
-    name: { en: 'Tide Line' },
+    name: { en: 'Tide Line', fr: 'Laisse de mer' },
     parts: parts({ kaolin: 8_000, bentonite: 8_000, ultramarines: 4_000 }),
     colour: { wet: lab(5560, 120, -2980), dry: lab(6890, 60, -2210), family: 'blue', nameTextId: 'colour.tide-line', origin: 'measured' },
     claims: { goodTextId: 'good.tide-line', goodBasis: 'look-and-feel', lessGoodTextId: 'less-good.tide-line' },
@@ -61,7 +61,7 @@ export const SHADES = [
   {
     id: 'heather-moor',
     code: 'HEATH',
-    name: { en: 'Heather Moor' },
+    name: { en: 'Heather Moor', fr: 'Lande de bruyère' },
     parts: parts({ kaolin: 18_500, 'manganese-violet': 1_500 }),
     colour: { wet: lab(5980, 1890, -1640), dry: lab(7120, 1390, -1180), family: 'violet', nameTextId: 'colour.heather-moor', origin: 'measured' },
     claims: { goodTextId: 'good.heather-moor', goodBasis: 'look-and-feel', lessGoodTextId: 'less-good.heather-moor' },
@@ -70,7 +70,7 @@ export const SHADES = [
   {
     id: 'peat-cut',
     code: 'PEAT',
-    name: { en: 'Peat Cut' },
+    name: { en: 'Peat Cut', fr: 'Coupe de tourbe' },
     parts: parts({ kaolin: 15_000, 'charcoal-powder': 3_500, 'iron-oxide-black': 1_500 }),
     colour: { wet: lab(3120, 20, 80), dry: lab(4650, 20, 90), family: 'black', nameTextId: 'colour.peat-cut', origin: 'measured' },
     claims: { goodTextId: 'good.peat-cut', goodBasis: 'look-and-feel', lessGoodTextId: 'less-good.peat-cut' },
@@ -79,7 +79,7 @@ export const SHADES = [
   {
     id: 'marl-bed',
     code: 'MARL',
-    name: { en: 'Marl Bed' },
+    name: { en: 'Marl Bed', fr: 'Lit de marne' },
     parts: parts({ montmorillonite: 8_000, illite: 12_000 }),
     colour: { wet: lab(7010, -210, 1240), dry: lab(7980, -150, 960), family: 'grey', nameTextId: 'colour.marl-bed', origin: 'measured' },
     claims: { goodTextId: 'good.marl-bed', goodBasis: 'look-and-feel', lessGoodTextId: 'less-good.marl-bed' },
@@ -88,7 +88,7 @@ export const SHADES = [
   {
     id: 'dune-grass',
     code: 'DUNE',
-    name: { en: 'Dune Grass' },
+    name: { en: 'Dune Grass', fr: 'Herbe des dunes' },
     parts: parts({ illite: 15_000, 'chromium-oxide-green': 500, 'iron-oxide-yellow': 500 }),
     colour: { wet: lab(6550, -640, 2210), dry: lab(7480, -480, 1820), family: 'green', nameTextId: 'colour.dune-grass', origin: 'measured' },
     claims: { goodTextId: 'good.dune-grass', goodBasis: 'look-and-feel', lessGoodTextId: 'less-good.dune-grass' },
@@ -97,7 +97,7 @@ export const SHADES = [
   {
     id: 'cloud-edge',
     code: 'CLOUD',
-    name: { en: 'Cloud Edge' },
+    name: { en: 'Cloud Edge', fr: 'Lisière de nuage' },
     parts: parts({ kaolin: 13_000, mica: 2_000, 'titanium-dioxide': 1_000 }),
     colour: { wet: lab(8820, 10, 180), dry: lab(9310, 0, 120), family: 'white', nameTextId: 'colour.cloud-edge', origin: 'measured' },
     claims: { goodTextId: 'good.cloud-edge', goodBasis: 'look-and-feel', lessGoodTextId: 'less-good.cloud-edge' },
@@ -106,7 +106,7 @@ export const SHADES = [
   {
     id: 'loam-terrace',
     code: 'LOAM',
-    name: { en: 'Loam Terrace' },
+    name: { en: 'Loam Terrace', fr: 'Terrasse de limon' },
     parts: parts({ illite: 16_000, bentonite: 3_000, 'iron-oxide-red': 1_000 }),
     colour: { wet: lab(4390, 2310, 2260), dry: lab(5870, 1880, 1930), family: 'red-brown', nameTextId: 'colour.loam-terrace', origin: 'measured' },
     claims: { goodTextId: 'good.loam-terrace', goodBasis: 'look-and-feel', lessGoodTextId: 'less-good.loam-terrace' },
@@ -115,7 +115,7 @@ export const SHADES = [
   {
     id: 'dusk-quarry',
     code: 'DUSK',
-    name: { en: 'Dusk Quarry' },
+    name: { en: 'Dusk Quarry', fr: 'Carrière du soir' },
     parts: parts({ kaolin: 14_000, illite: 4_400, 'iron-oxide-red': 1_000, 'iron-oxide-black': 600 }),
     colour: { wet: lab(3980, 1420, 1150), dry: lab(5390, 1130, 960), family: 'red-brown', nameTextId: 'colour.dusk-quarry', origin: 'measured' },
     claims: { goodTextId: 'good.dusk-quarry', goodBasis: 'look-and-feel', lessGoodTextId: 'less-good.dusk-quarry' },
@@ -124,7 +124,7 @@ export const SHADES = [
   {
     id: 'shell-beach',
     code: 'SHELL',
-    name: { en: 'Shell Beach' },
+    name: { en: 'Shell Beach', fr: 'Plage aux coquillages' },
     parts: parts({ kaolin: 17_000, silica: 2_000, mica: 1_000 }),
     colour: { wet: lab(8950, 60, 390), dry: lab(9360, 30, 280), family: 'white', nameTextId: 'colour.shell-beach', origin: 'measured' },
     claims: { goodTextId: 'good.shell-beach', goodBasis: 'look-and-feel', lessGoodTextId: 'less-good.shell-beach' },
