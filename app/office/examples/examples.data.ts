@@ -3,7 +3,7 @@ import type { ExampleTable } from './example-table.ts';
 
 export const EXAMPLES: ExampleTable = {
  "day": "2026-11-25",
- "rulebookSha256": "44bb1c68775e7c313f466ea2642d7873dc5c84fe4c85e5c8fe07efc0d10a3135",
+ "rulebookSha256": "f908d0446b31af778d379f7732b2a8335de53c84d845fa2f54496e76f4065265",
  "counts": [
   {
    "activesCount": 0,
