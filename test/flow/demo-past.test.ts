@@ -47,12 +47,12 @@ async function shopWithPast(dataDir: string, daysCount: number): Promise<Made> {
 describe('a past of some days', () => {
   test('is the same each time: every fact, to the last byte', async () => {
     const ledgerOf = async (): Promise<readonly string[]> => {
-      const { services, facts } = await shopWithPast(freshFolder(), 16);
+      const { services, facts } = await shopWithPast(freshFolder(), 9);
       services.db.close();
       return facts.map(({ row }) => `${row.kind} ${row.atMs} ${row.bodySha256}`);
     };
     const first = await ledgerOf();
-    expect(first.filter((line) => line.startsWith('jar-released')).length).toBeGreaterThan(5);
+    expect(first.filter((line) => line.startsWith('jar-released')).length).toBeGreaterThan(3);
     expect(await ledgerOf()).toEqual(first);
   });
 });
@@ -103,10 +103,10 @@ describe('half a year', () => {
 
   test.each([
     'lot-received lot-released lot-held lot-rejected lot-spent',
-    'order-lapsed order-cancelled order-given-back order-taken-over order-remade',
+    'order-held order-lapsed order-cancelled order-given-back order-taken-over order-remade',
     'fitness-checked weighed taken-out jar-grown reading-voided jar-discarded ph-corrected',
     'jar-released jar-held held-jar-discarded label-printed',
-    'stop-placed stop-lifted edition-published',
+    'stop-placed stop-lifted edition-published card-issued',
     'complaint-filed complaint-jar-returned complaint-told-responsible-person complaint-closed',
   ])('has each of: %s', (kinds) => expect(kinds.split(' ').filter((kind) => count(kind) === 0)).toEqual([]));
 

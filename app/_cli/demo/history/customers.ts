@@ -1,4 +1,5 @@
 // Customers of the past: each answers the questions of the edition in force, looks at the masks, and takes one of them, or none.
+import { editionInForce } from '#app/_flows/edition-in-force.ts';
 import { findMasks } from '#app/_flows/find-masks.ts';
 import { placeOrder } from '#app/_flows/place-order.ts';
 import { showKiosk } from '#app/_flows/show-kiosk.ts';
@@ -84,7 +85,7 @@ export function orderNamed(stage: Stage, variantKey: string): string | null {
     editionHash: shown.editionHash,
     lang: shown.lang,
     jarSizeId: shown.jarSizes[0]?.id ?? '',
-    answers: briefAnswers(shown.questions),
+    answers: briefAnswers(shown.questions, effectsOf(stage)),
     requestKey: stage.services.newId(),
     variant: { shadeId, actives },
     counterCode: 'CN',
@@ -102,13 +103,24 @@ export function orderNamed(stage: Stage, variantKey: string): string | null {
 const orderOf = (stage: Stage, code: string): string | null =>
   showQueue(as(stage, 'mixer')).rows.find((row) => row.shortCode === code)?.orderId ?? null;
 
-/** Whoever has nothing to tell: never somebody whose visit would end, and no skipping. */
-function briefAnswers(questions: readonly KioskQuestion[]): readonly Answer[] {
+type EffectsOf = (optionId: string) => number;
+
+/** How much an answer asks for or rules out, by the edition in force. */
+function effectsOf(stage: Stage): EffectsOf {
+  const flow = as(stage, 'nobody');
+  const edition = flow.db.read((tx) => editionInForce(tx, flow));
+  const options = edition?.book.rulebook.questions.flatMap((question) => question.options) ?? [];
+  const counts = new Map(options.map((option) => [option.id, option.effects.length]));
+  return (optionId) => counts.get(optionId) ?? 0;
+}
+
+/** Whoever has nothing to tell gives the answers that rule out least: never one that ends the visit, and no skipping. */
+function briefAnswers(questions: readonly KioskQuestion[], effects: EffectsOf): readonly Answer[] {
   const needless = new Set<string>();
   return questions.flatMap(({ id, options }): readonly Answer[] => {
     if (needless.has(id)) return [];
     const open = options.filter((option) => option.ends === null && !option.isSkip);
-    const [easiest] = [...open.filter((option) => option.exclusive), ...open];
+    const [easiest] = open.toSorted((a, b) => effects(a.id) - effects(b.id));
     if (!easiest) return [];
     for (const skipped of easiest.skips) needless.add(skipped);
     return [{ questionId: id, optionIds: [easiest.id] }];

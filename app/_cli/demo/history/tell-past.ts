@@ -1,11 +1,15 @@
 // Half a year of one shop, day by day, through the same flows that people use: nothing here writes a row.
+
+import { editionInForce } from '#app/_flows/edition-in-force.ts';
 import { lapseOrders } from '#app/_flows/lapse-orders.ts';
 import type { Services } from '#app/_server/services.ts';
 import type { Book } from '#lib/rulebook/book.ts';
 import { openBook } from '#lib/rulebook/book.ts';
 import type { Rulebook } from '#lib/rulebook/rulebook.ts';
+import { variantKey } from '#lib/rulebook/variant.ts';
 import type { InstantMs, LocalDay } from '#lib/units/time.ts';
 import { addDays, daysBetween, localDayIn } from '#lib/units/time.ts';
+import { permittedVariants } from '#lib/variants/permitted.ts';
 import type { Fetched } from './afterwards.ts';
 import { ANSWERED, complain, handOver, SMALL_COMPLAINTS, variantOf } from './afterwards.ts';
 import { orderNamed, visit } from './customers.ts';
@@ -39,8 +43,6 @@ const OPENS_AT = 9 * 60;
 const OF_A_JAR_SEEN = 0.6;
 const SAME_COLOUR = 0.25;
 const SHADES_ASKED = 4;
-/** A level that the first rules had and the second withdrew. */
-const WITHDRAWN = 'chalk-down|niacinamide@30000';
 
 /** Tuesday to Saturday. */
 const isOpen = (day: LocalDay): boolean => {
@@ -67,13 +69,14 @@ export async function tellPast(past: Past): Promise<void> {
     if (!open.includes(day)) continue;
     openUp(stage, book);
     if (day === newRulesOn) {
-      const open = ordersBefore(stage);
+      const before = ordersBefore(stage, book);
       await past.publishAgain(stage);
-      fetched.push(...ordersAfter(stage, open));
+      fetched.push(...ordersAfter(stage, before));
     }
+    if (day === lastOpen) jarOnHold(stage);
     fetched.push(...trade(stage, { book, fetched }));
     complainNow(stage, fetched);
-    if (day === lastOpen) lastJars(stage);
+    if (day === lastOpen) jarToFetch(stage);
   }
   thisMorning({ ...common, day: today, clock: clockUpTo(past.now, (at) => localDayIn('Europe/London', at) === today) }, book);
 }
@@ -113,7 +116,21 @@ function orderLiked(stage: Stage, { book, fetched }: Told): string | null {
 }
 
 /** Open orders on the morning of the new rules: one that they no longer permit, and one that they do. */
-const ordersBefore = (stage: Stage): readonly string[] => [orderNamed(stage, WITHDRAWN), someOrder(stage)].flatMap((id) => id ?? []);
+function ordersBefore(stage: Stage, next: Book): readonly string[] {
+  const withdrawn = withdrawnBy(stage, next).reduce<string | null>((found, key) => found ?? orderNamed(stage, key), null);
+  return [withdrawn, someOrder(stage)].flatMap((id) => id ?? []);
+}
+
+/** What the edition in force permits and the next one will not. */
+function withdrawnBy(stage: Stage, next: Book): readonly string[] {
+  const { services, day } = stage;
+  const flow = as(stage, 'nobody');
+  const edition = services.db.read((tx) => editionInForce(tx, flow));
+  if (!edition) return [];
+  const kept = new Set(permittedVariants(next, day).map(({ variant }) => variantKey(variant)));
+  const now = services.editions.permitted(edition.head.hash, edition.book, day);
+  return now.map(({ variant }) => variantKey(variant)).filter((key) => !kept.has(key));
+}
 
 /** What the new rules hold is called off by its customer; the other is made. */
 function ordersAfter(stage: Stage, orderIds: readonly string[]): readonly Fetched[] {
@@ -146,12 +163,16 @@ function someOrder(stage: Stage): string | null {
   return null;
 }
 
-/** Left from the last open day: a jar that is ready and not fetched, and one on hold that nobody has decided. */
-function lastJars(stage: Stage): void {
-  const ready = someOrder(stage);
-  if (ready !== null && claim(stage, ready)) plain(stage, ready);
-  const held = someOrder(stage);
-  if (held !== null && claim(stage, held)) leaveOnHold(stage, held);
+/** Left from the last open day: a jar on hold that nobody has decided. Only the first jar of a day has its pH measured for certain. */
+function jarOnHold(stage: Stage): void {
+  const orderId = someOrder(stage);
+  if (orderId !== null && claim(stage, orderId)) leaveOnHold(stage, orderId);
+}
+
+/** Left from the last open day: a jar that is ready and not fetched. */
+function jarToFetch(stage: Stage): void {
+  const orderId = someOrder(stage);
+  if (orderId !== null && claim(stage, orderId)) plain(stage, orderId);
 }
 
 /** Four people were at the counter today: one order is at its paste, three wait. A delivery waits for somebody to look at its papers. */
