@@ -72,7 +72,9 @@ function complaintRow(row: ComplaintRow, zone: string): TableRow {
         </bdi>
         <span className={styles.detail}>{maskName}</span>
       </>,
-      day(complaint.localDay),
+      <span key="day" className={styles.together}>
+        {day(complaint.localDay)}
+      </span>,
       <>
         {t(`kind-${complaint.kind}`)}
         <span className={styles.detail}>{t(`serious-${isSerious ? 'serious' : 'not-serious'}`)}</span>

@@ -15,7 +15,7 @@ export const en = {
   erased: 'Erased',
   'nothing-done': 'Nothing yet',
   step: '{day}: {what} ({by})',
-  'step-note': '{day}: {what}, {note} ({by})',
+  'step-note': '{day}: {what}. {note} ({by})',
   add: 'Add what was done',
   'add-named': 'Add what was done about jar {jar}',
   'file-title': 'Write a complaint down',
