@@ -4,6 +4,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import type { DemoContents } from '#app/_cli/demo/make-demo-shop.ts';
 import { MARLPIT_LANE, makeDemoShop } from '#app/_cli/demo/make-demo-shop.ts';
 import { exportSales } from '#app/_flows/export-sales.ts';
 import type { Flow } from '#app/_flows/flow.ts';
@@ -25,8 +26,11 @@ import { findRelease } from '#db/releases.ts';
 import { listStations } from '#db/stations.ts';
 import { listJarsOfLot, listLotsOfJar } from '#db/trace.ts';
 import { verifyShop } from '#db/verify.ts';
+import type { Rulebook } from '#lib/rulebook/rulebook.ts';
+import { moneyMinor } from '#lib/units/money.ts';
 import { freshFolder } from '#test/support/shop-db.ts';
 import { idOf, numberedIds, T0 } from '#test/support/shop-facts.ts';
+import { smallRulebook } from '#test/support/small-shop/small-rulebook.ts';
 
 const HISTORY = fileURLToPath(new URL('../../app/_cli/demo/history', import.meta.url));
 
@@ -37,17 +41,29 @@ interface Made {
 }
 
 /** On a fixed morning, with ids that are counted. */
-async function shopWithPast(dataDir: string, daysCount: number): Promise<Made> {
+async function shopWithPast(dataDir: string, contents: DemoContents): Promise<Made> {
   migrateShop(dataDir);
   const services = openServices({ dataDir, now: () => T0, newId: numberedIds(), runJob: runHere, isInTheMaking: true });
-  await makeDemoShop(services, { ...MARLPIT_LANE, shelf: { ...MARLPIT_LANE.shelf, daysCount } });
+  await makeDemoShop(services, contents);
   return { dataDir, services, facts: services.db.read((tx) => listLedger(tx, 0, 100_000)) };
 }
+
+/** Something has to change, or there is nothing to publish again. */
+const dearer = (rulebook: Rulebook): Rulebook => ({
+  ...rulebook,
+  shades: rulebook.shades.map((shade) => ({ ...shade, priceMinor: moneyMinor(shade.priceMinor + 10) })),
+});
+
+/** A small rulebook, which knows little of what the story names. */
+const SOME_DAYS: DemoContents = {
+  rulebook: smallRulebook,
+  shelf: { kind: 'past', daysCount: 16, rulebookThen: dearer },
+};
 
 describe('a past of some days', () => {
   test('is the same each time: every fact, to the last byte', async () => {
     const ledgerOf = async (): Promise<readonly string[]> => {
-      const { services, facts } = await shopWithPast(freshFolder(), 9);
+      const { services, facts } = await shopWithPast(freshFolder(), SOME_DAYS);
       services.db.close();
       return facts.map(({ row }) => `${row.kind} ${row.atMs} ${row.bodySha256}`);
     };
@@ -86,7 +102,7 @@ describe('half a year', () => {
   const count = (kind: string): number => made.facts.filter(({ row }) => row.kind === kind).length;
 
   beforeAll(async () => {
-    made = await shopWithPast(folder, MARLPIT_LANE.shelf.daysCount);
+    made = await shopWithPast(folder, MARLPIT_LANE);
   }, 400_000);
   afterAll(() => {
     made.services.db.close();
