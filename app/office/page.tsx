@@ -4,6 +4,8 @@ import type { SignedEdition } from '#app/_flows/list-editions.ts';
 import { signedEditions } from '#app/_flows/list-editions.ts';
 import type { RulebookView } from '#app/_flows/read-rulebook.ts';
 import { readRulebook } from '#app/_flows/read-rulebook.ts';
+import type { ComplaintRow } from '#app/_flows/show-complaints.ts';
+import { showComplaints } from '#app/_flows/show-complaints.ts';
 import type { StopRow } from '#app/_flows/show-stops.ts';
 import { showStops } from '#app/_flows/show-stops.ts';
 import { staffPage } from '#app/_server/page-actor.ts';
@@ -28,13 +30,14 @@ export default async function OfficeHome(): Promise<ReactNode> {
   const { flow } = await staffPage(['formulator', 'manager'], '/office');
   const view = readRulebook(flow);
   const stops = showStops(flow).rows.filter((row) => row.lifted === null);
+  const complaints = showComplaints(flow).filter((row) => row.steps.every((step) => step.kind !== 'closed'));
   const text = officeText();
   return (
     <OfficePage view={view} place="home" title={text.longDay(view.day)}>
       <div className={styles.columns}>
         <section className={styles.section} aria-labelledby="waiting">
           <SectionHead id="waiting" title={text.t('home-title')} />
-          <RuledList rows={waitingRows(view, stops, text)} />
+          <RuledList rows={waitingRows(view, { stops, complaints }, text)} />
         </section>
         <section className={styles.section} aria-labelledby="editions">
           <SectionHead id="editions" title={text.t('home-edition')} />
@@ -45,7 +48,12 @@ export default async function OfficeHome(): Promise<ReactNode> {
   );
 }
 
-function waitingRows({ draft, diff, day }: RulebookView, stops: readonly StopRow[], { t }: OfficeText): readonly RuledRow[] {
+interface Open {
+  readonly stops: readonly StopRow[];
+  readonly complaints: readonly ComplaintRow[];
+}
+
+function waitingRows({ draft, diff, day }: RulebookView, { stops, complaints }: Open, { t }: OfficeText): readonly RuledRow[] {
   if (!draft) return [{ id: 'none', title: t('no-rulebook'), note: t('no-rulebook-why') }];
   const notJudgedCount = pairsNotJudged(draft.book).length;
   const faultsCount = checkRulebook(draft.book.rulebook, day).filter((fault) => fault.weight === 'error').length;
@@ -58,6 +66,14 @@ function waitingRows({ draft, diff, day }: RulebookView, stops: readonly StopRow
       title: t('home-stops', { count: stops.length }),
       note: stops.map((row) => row.subject).join(', '),
       action: <ButtonLink href="/office/stops">{t('home-open-stops')}</ButtonLink>,
+    },
+    {
+      id: 'complaints',
+      count: complaints.length,
+      sign: <Icon name="flag" />,
+      title: t('home-complaints', { count: complaints.length }),
+      note: complaints.map((row) => row.complaint.jarCode).join(', '),
+      action: <ButtonLink href="/office/complaints">{t('home-open-complaints')}</ButtonLink>,
     },
     {
       id: 'faults',

@@ -2,6 +2,8 @@
 import { readFile } from 'node:fs/promises';
 import AxeBuilder from '@axe-core/playwright';
 import type { Page } from '@playwright/test';
+import { batchCode } from '#lib/label/batch-code.ts';
+import { localDay } from '#lib/units/time.ts';
 import { expect, test } from './support/journey.ts';
 
 const signIn = async (page: Page, name: string, password: string): Promise<void> => {
@@ -29,7 +31,9 @@ const PAGES = [
   '/editions',
   '/review',
   '/stops',
+  '/complaints',
   '/people',
+  '/examples',
   '/offer?active=niacinamide&level=20000',
   '/pairs?judge=new',
   '/cautions?caution=eyes',
@@ -269,4 +273,22 @@ test('nothing typed is said at the field; a capital is no other name; a page for
   await axe(page);
   await page.getByRole('link', { name: 'Go to the bench' }).click();
   await page.waitForURL('**/bench');
+});
+
+test('a complaint is written down against a jar of this shop only, and nothing that was typed is lost on the way', async ({ page }) => {
+  await signIn(page, 'manager', 'red-clay-one');
+  await page.goto('/office/complaints');
+  const write = page.getByRole('button', { name: 'Write it down' });
+  await write.click();
+  await expect(page.getByText('Give the code from the label.')).toBeVisible();
+  await expect(page.getByText('Write down what they said.')).toBeVisible();
+  await page.getByLabel('What they said').fill('Paler than on the screen.');
+  await page.getByLabel('Code of the jar').fill('ML263290001Q');
+  await write.click();
+  await expect(page.getByText('read it again, letter by letter')).toBeVisible();
+  await page.getByLabel('Code of the jar').fill(batchCode({ shop: 'ML', day: localDay('2020-02-29'), runningNo: 1 }).toLowerCase());
+  await write.click();
+  await expect(page.getByText('No jar of this shop has that code.')).toBeVisible();
+  await expect(page.getByLabel('What they said')).toHaveValue('Paler than on the screen.');
+  await axe(page);
 });

@@ -13,7 +13,7 @@ import { localDay } from '#lib/units/time.ts';
 import styles from '../office.module.css';
 import { OfficePage } from '../office-page.tsx';
 import { officeText } from '../office-text.ts';
-import { namesOf } from '../publish/rulebook-names.ts';
+import { fieldWord, namesOf } from '../publish/rulebook-names.ts';
 import { valueInWords } from '../publish/rulebook-values.ts';
 import { CountSection } from './count-section.tsx';
 import type { Example } from './example-table.ts';
@@ -62,11 +62,24 @@ function Findings({ view }: { readonly view: ReturnType<typeof readRulebook> }):
         ]}
         rows={EXAMPLES.findings.map(({ id, mask, circumstances, facts }) => ({
           id,
-          cells: [FINDING_CODES[id].check, reasonWords[id], mask, circumstances.join('; '), valueInWords(facts, '', teller) ?? ''],
+          cells: [
+            FINDING_CODES[id].check,
+            reasonWords[id],
+            mask,
+            circumstances.join('; '),
+            valueInWords(readable(facts), '', teller) ?? '',
+          ],
         }))}
       />
     </section>
   );
+}
+
+/** A cap counts in units of its own; where those are shares they read as shares. */
+function readable(facts: Readonly<Record<string, unknown>>): Readonly<Record<string, unknown>> {
+  const { cap, foundUnits, maxUnits, ...rest } = facts;
+  if (typeof cap !== 'string' || !cap.endsWith('Ppm')) return facts;
+  return { ...rest, cap: fieldWord(cap), foundPpm: foundUnits, maxPpm: maxUnits };
 }
 
 /** A section of examples: what happens, for which mask, and what is special about the request. */

@@ -30,6 +30,8 @@ export const en = {
   'home-edition': 'Editions',
   'home-stops': '{count, plural, one {1 stop is in force} other {# stops are in force}}',
   'home-open-stops': 'See them',
+  'home-complaints': '{count, plural, one {1 complaint is open} other {# complaints are open}}',
+  'home-open-complaints': 'See them',
   'home-draft-waits': '{count, plural, one {The draft has 1 change} other {The draft has # changes}}',
   'home-draft-widens':
     '{count, plural, =0 {None of them widens use.} one {1 of them may widen use. A second formulator must look.} other {# of them may widen use. A second formulator must look.}}',

@@ -8,7 +8,6 @@ export const POST = defineRoute({
   roles: ['formulator', 'manager'],
   input: complaintInputSchema,
   output: complaintOutputSchema,
-  refusalStatus: { 'no-such-jar': 404 },
   handle: (context, asked) => {
     const filed = fileComplaint(toFlow(context), asked);
     return filed.ok ? { ok: true as const, ...filed.value } : filed;
