@@ -83,6 +83,7 @@ export async function makeDemoShop(services: Services, contents: DemoContents = 
     lookedAt: [],
   });
   if (shelf.kind === 'fresh') return stockShelves(staff('mixer', 'mixer'), shelf.lots(rulebook, today));
+  const backBenchId = openBench(nobody, 2, 'Back bench');
   const publishAgain = (stage: Stage): Promise<void> =>
     publish({
       services,
@@ -92,7 +93,7 @@ export async function makeDemoShop(services: Services, contents: DemoContents = 
       revisionNo: 2,
       lookedAt: ['pairJudgements/urea-tea'],
     });
-  await tellPast({ services, firstDay, today, now, rulebook, accountId, benchId, publishAgain });
+  await tellPast({ services, firstDay, today, now, rulebook, accountId, benchId, backBenchId, publishAgain });
 }
 
 function took<T>(step: Result<T, unknown>, what: string): T {
@@ -115,11 +116,15 @@ async function openPeople(flow: Flow): Promise<ReadonlyMap<string, string>> {
 function openPlaces(flow: Flow): { readonly benchId: string } {
   took(openStation(flow, { kind: 'kiosk', code: 'CN', name: 'Counter North' }), 'Counter North opens');
   took(openStation(flow, { kind: 'kiosk', code: 'CS', name: 'Counter South' }), 'Counter South opens');
-  const { stationId } = took(openStation(flow, { kind: 'bench', code: 'B1', name: 'Bench' }), 'the bench opens');
+  return { benchId: openBench(flow, 1, 'Bench') };
+}
+
+function openBench(flow: Flow, no: number, name: string): string {
+  const { stationId } = took(openStation(flow, { kind: 'bench', code: `B${no}`, name }), `${name} opens`);
   const asProfiled = { stationId, stricterStepUg: null, stricterRepeatabilityUg: null, stricterCapacityUg: null };
-  bindScale(flow, { ...asProfiled, profileId: 'bench-centigram', code: 'CG-1' });
-  bindScale(flow, { ...asProfiled, profileId: 'bench-milligram', code: 'MG-1' });
-  return { benchId: stationId };
+  bindScale(flow, { ...asProfiled, profileId: 'bench-centigram', code: `CG-${no}` });
+  bindScale(flow, { ...asProfiled, profileId: 'bench-milligram', code: `MG-${no}` });
+  return stationId;
 }
 
 interface NewEdition {

@@ -31,6 +31,8 @@ export interface Past {
   readonly rulebook: Rulebook;
   readonly accountId: Stage['accountId'];
   readonly benchId: string;
+  /** Where somebody is at work when the demonstration begins. */
+  readonly backBenchId: string;
   /** Puts the rules of today in the place of those that the shop began with. */
   readonly publishAgain: (stage: Stage) => Promise<void>;
 }
@@ -78,7 +80,11 @@ export async function tellPast(past: Past): Promise<void> {
     complainNow(stage, fetched);
     if (day === lastOpen) jarToFetch(stage);
   }
-  thisMorning({ ...common, day: today, clock: clockUpTo(past.now, (at) => localDayIn('Europe/London', at) === today) }, book);
+  thisMorning(
+    { ...common, day: today, clock: clockUpTo(past.now, (at) => localDayIn('Europe/London', at) === today) },
+    book,
+    past.backBenchId,
+  );
 }
 
 function openUp(stage: Stage, book: Book): void {
@@ -176,12 +182,13 @@ function jarToFetch(stage: Stage): void {
 }
 
 /** Four people were at the counter today: one order is at its paste, three wait. A delivery waits for somebody to look at its papers. */
-function thisMorning(stage: Stage, book: Book): void {
+function thisMorning(stage: Stage, book: Book, backBenchId: string): void {
+  const atBack: Stage = { ...stage, benchId: backBenchId, hands: 'checker' };
   lapseOrders(as(stage, 'nobody'));
   restock(stage, book);
   oddLots(stage, book);
   const [first] = [1, 2, 3, 4].map(() => someOrder(stage));
   if (!first) return;
-  makeFit(stage);
-  if (claim(stage, first)) mixUntil(stage, first, ({ step }) => step.kind === 'paste');
+  makeFit(atBack);
+  if (claim(atBack, first)) mixUntil(atBack, first, ({ step }) => step.kind === 'paste');
 }
