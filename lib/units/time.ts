@@ -54,6 +54,31 @@ export function localDaysIn(zone: string): (at: InstantMs) => LocalDay {
   return (at) => localDay(format.format(new Date(at)));
 }
 
+const MS_PER_MINUTE = 60_000;
+
+/**
+ * The instant at which clocks in a zone show "YYYY-MM-DDTHH:mm", the first of two when they are put back; null for a text of another form and
+ * for a time that is passed over when they are put forward.
+ */
+export function instantIn(zone: string, localMinute: string): InstantMs | null {
+  const [, day = '', time = ''] = /^(\d{4}-\d{2}-\d{2})T(\d{2}:\d{2})$/.exec(localMinute) ?? [];
+  const asUtc = Date.parse(`${localMinute}:00Z`);
+  if (!isLocalDay(day) || Number.isNaN(asUtc)) return null;
+  const format = new Intl.DateTimeFormat('en-CA', {
+    timeZone: zone,
+    dateStyle: 'short',
+    timeStyle: 'short',
+    hourCycle: 'h23',
+  });
+  const shows = (at: number): boolean => format.format(new Date(at)) === `${day}, ${time}`;
+  // Zones lie at whole quarters of an hour, from 14 hours before UTC's midnight to 12 after it.
+  for (let ahead = 14 * 60; ahead >= -12 * 60; ahead -= 15) {
+    const at = asUtc - ahead * MS_PER_MINUTE;
+    if (at >= 0 && shows(at)) return instantMs(at);
+  }
+  return null;
+}
+
 /** ISO 8601 week as YYYYWW, e.g. 202648: whole numbers sort and store well. */
 export type IsoWeek = Unit<'IsoWeek'>;
 

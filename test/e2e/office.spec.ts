@@ -140,6 +140,10 @@ test('a changed price and a looser judgement are looked at, published by a secon
   await expect(page.getByText('Look at 1 more change that may widen use')).toBeVisible();
   for (const box of await page.getByLabel('I have looked at this').all()) await box.check();
   await page.getByLabel('Why').fill('Illite and lactic acid kept their pH for a year in all of the trial jars');
+  await page.getByLabel('From when').fill('2020-01-01T08:00');
+  await page.getByRole('button', { name: 'Publish edition 2' }).click();
+  await expect(page.getByText('That time has passed.')).toBeVisible();
+  await page.getByLabel('From when').fill('');
   await page.getByRole('button', { name: 'Publish edition 2' }).click();
   await page.waitForURL('**/office/editions');
   await expect(page.getByRole('row').filter({ hasText: 'I approve edition 2 for sale.' })).toBeVisible();

@@ -89,6 +89,7 @@ function DraftSections({ view, draft, asked, impact, isOwn }: DraftProps): React
         <PublishForm
           revisionNo={draft.head.revisionNo}
           nextNo={(newest?.head.editionNo ?? 0) + 1}
+          zone={view.shop.zone}
           changes={tellChanges(diff, newest?.book ?? null, servedDraft(rulebook), text)}
           isOwn={isOwn}
           isFirst={!newest}

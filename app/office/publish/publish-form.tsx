@@ -12,11 +12,12 @@ import type { ToldChange } from './tell-changes.ts';
 export function PublishForm(props: {
   readonly revisionNo: number;
   readonly nextNo: number;
+  readonly zone: string;
   readonly changes: readonly ToldChange[];
   readonly isOwn: boolean;
   readonly isFirst: boolean;
 }): ReactNode {
-  const { revisionNo, nextNo, changes, isOwn, isFirst } = props;
+  const { revisionNo, nextNo, zone, changes, isOwn, isFirst } = props;
   const { t } = officeText();
   const [looked, setLooked] = useState<readonly string[]>([]);
   const toggle = ({ id }: ToldChange): void => setLooked((seen) => (seen.includes(id) ? seen.filter((one) => one !== id) : [...seen, id]));
@@ -34,7 +35,7 @@ export function PublishForm(props: {
         {isOwn ? (
           <Notice tone="care" title={t('publish-own')} />
         ) : (
-          <SignForm revisionNo={revisionNo} nextNo={nextNo} changes={changes} looked={looked} />
+          <SignForm revisionNo={revisionNo} nextNo={nextNo} zone={zone} changes={changes} looked={looked} />
         )}
       </section>
     </>
