@@ -8,6 +8,7 @@ import type { Book } from '../rulebook/book.ts';
 import { need } from '../rulebook/book.ts';
 import type { Lang, MarketId } from '../rulebook/language.ts';
 import type { Market } from '../rulebook/limit.ts';
+import { LABEL_TEXT_IDS } from '../rulebook/text-references.ts';
 import type { Variant } from '../rulebook/variant.ts';
 import type { MassUg } from '../units/mass.ts';
 import type { ElementString } from './gs1.ts';
@@ -15,9 +16,6 @@ import { elementString, gs1Date } from './gs1.ts';
 import type { NetContent } from './net-content.ts';
 import { netContentText } from './net-content.ts';
 import type { Durability } from './use-by.ts';
-
-/** Texts of the rulebook that every label prints. */
-export const LABEL_TEXT_IDS = { product: 'label.product', directions: 'label.directions' } as const;
 
 /** Where the jar was mixed. Null: no address of its own; the responsible person's stands on the label in any case. */
 export interface LabelShop {

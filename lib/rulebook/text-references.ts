@@ -8,6 +8,9 @@ export interface TextReference {
   readonly textId: string;
 }
 
+/** What every label says beside its cautions; no row names these, since every jar has them. */
+export const LABEL_TEXT_IDS = { product: 'label.product', directions: 'label.directions' } as const;
+
 /** All texts that a rulebook names, in the order of the document; one that is named twice comes twice. */
 export function* textReferences(rulebook: Rulebook): Generator<TextReference> {
   for (const [index, { colour, claims }] of rulebook.shades.entries()) {
@@ -23,6 +26,8 @@ export function* textReferences(rulebook: Rulebook): Generator<TextReference> {
     yield { path: ['cautions', index, 'textId'], textId };
     if (labelTextId !== undefined) yield { path: ['cautions', index, 'labelTextId'], textId: labelTextId };
   }
+  for (const [index] of rulebook.labelSizes.entries())
+    for (const textId of Object.values(LABEL_TEXT_IDS)) yield { path: ['labelSizes', index], textId };
 }
 
 function* claimTexts(path: DocumentPath, { goodTextId, lessGoodTextId }: Claims): Generator<TextReference> {

@@ -115,6 +115,8 @@ const TEXT_IDS = [
   'caution.eyes.label',
   'caution.test',
   'caution.test.label',
+  'label.product',
+  'label.directions',
   'caution.dust',
 ] as const;
 

@@ -2,7 +2,6 @@
 import { describe, expect, it } from 'vitest';
 import { CAUTIONS, FIXED_BY_LAW } from '#app/_cli/demo/rulebook/cautions.data.ts';
 import { demoRulebook } from '#app/_cli/demo/rulebook/demo-rulebook.ts';
-import { LABEL_TEXT_IDS } from '#lib/label/label-content.ts';
 import { checkRulebook } from '#lib/rulebook/check-rulebook.ts';
 import { textReferences } from '#lib/rulebook/text-references.ts';
 import { TEST_DAY } from '#test/support/a-demo-book.ts';
@@ -11,7 +10,7 @@ import { argumentsOf, bannedIn, fleschKincaidGrade, sentencesOf, syllablesCount,
 const rulebook = demoRulebook(TEST_DAY);
 const en = rulebook.texts.en ?? {};
 const fr = rulebook.texts.fr ?? {};
-const used = [...new Set([...Object.values(LABEL_TEXT_IDS), ...[...textReferences(rulebook)].map(({ textId }) => textId)])].sort();
+const used = [...new Set([...textReferences(rulebook)].map(({ textId }) => textId))].sort();
 const forStaff = new Set(CAUTIONS.filter(({ audience }) => audience === 'staff').map(({ textId }) => textId));
 const isOurs = (textId: string): boolean => !FIXED_BY_LAW.includes(textId);
 const forCustomers = used.filter((textId) => isOurs(textId) && !forStaff.has(textId));

@@ -556,6 +556,7 @@ export const SHOP: readonly Planted[] = [
   ),
   at('a currency by its sign', ['currency'], '€', 'currency: currency-code'),
   at('a text that is blank', ['texts', 'en', 'caution.eyes'], ' ', 'texts.en.caution.eyes: missing-text'),
+  at('no directions for any label', ['texts', 'en', 'label.directions'], '', 'texts.en.label.directions: missing-text'),
   withMore(
     'a text that stands in the prototype of every object',
     {
