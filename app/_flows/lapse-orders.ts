@@ -2,13 +2,14 @@
 import type { Writing } from '#db/connection.ts';
 import { endOrderClaim, insertOrderEnd, listOpenOrders, orderStage } from '#db/orders.ts';
 import { freeReservations } from '#db/reservations.ts';
+import { findShop } from '#db/shop.ts';
 import { addDays } from '#lib/units/time.ts';
 import type { Flow } from './flow.ts';
 import { record, stampOf } from './flow.ts';
 import { OPEN_DAYS } from './show-queue.ts';
 
-/** Lapses every unclaimed order of an earlier day. @returns how many */
-export const lapseOrders = (flow: Flow): number => flow.db.write((tx) => lapseEarlierOrders(tx, flow));
+/** Lapses every unclaimed order of an earlier day; a shop that was never founded has none. @returns how many */
+export const lapseOrders = (flow: Flow): number => flow.db.write((tx) => (findShop(tx) ? lapseEarlierOrders(tx, flow) : 0));
 
 /** The same within a unit of work that has more to do. An order on hold lapses too, whoever had it in hand before. */
 export function lapseEarlierOrders(tx: Writing, flow: Flow): number {

@@ -1,11 +1,14 @@
 // What the server does by itself while it runs. Invented orders.
+import Database from 'better-sqlite3';
 import { afterEach, beforeEach, expect, test, vi } from 'vitest';
 import { keepDaysEnding } from '#app/_server/end-of-day.ts';
+import { configure, shopDbOver } from '#db/connection.ts';
 import { findOrder, orderStage } from '#db/orders.ts';
 import { orderJar } from '#test/support/a-bench-order.ts';
 import type { AShop } from '#test/support/a-shop.ts';
 import { aShop } from '#test/support/a-shop.ts';
 import { nextEdition } from '#test/support/a-visit.ts';
+import { migratedBytes } from '#test/support/shop-db.ts';
 
 const HOUR_MS = 3_600_000;
 const newId = (): string => 'fault-1';
@@ -62,4 +65,15 @@ test('a fault goes to the log and the next hour tries again', () => {
   vi.advanceTimersByTime(HOUR_MS);
   expect(stageOf(shop, orderId)).toBe('lapsed');
   stop();
+});
+
+test('a file in which no shop was founded yet has no day to end, and nothing to complain of', () => {
+  const sqlite = new Database(migratedBytes());
+  configure(sqlite);
+  const db = shopDbOver(sqlite);
+  const lines = vi.spyOn(process.stderr, 'write').mockReturnValue(true);
+  keepDaysEnding(() => ({ ...aShop().asNobody(), db }), newId)();
+  expect(lines).not.toHaveBeenCalled();
+  lines.mockRestore();
+  sqlite.close();
 });
