@@ -40,7 +40,7 @@ export function drawnLayers(book: Book, lang: Lang, variant: Variant): readonly 
     .reduce<(typeof powders)[number] | null>((most, one) => (most === null || one.sharePpm > most.sharePpm ? one : most), null);
   const layer = ({ name, code }: Pick<Material, 'name' | 'code'>, hatch: LayerHatch, shownPpm: number): DrawnLayer => ({
     hatch,
-    name: name[lang] ?? code,
+    name: name[lang] ?? name.en ?? code,
     thicknessIndex: Math.min(THICKEST, Math.max(1, Math.round(Math.sqrt(shownPpm / STEP_PPM)))),
   });
   return [

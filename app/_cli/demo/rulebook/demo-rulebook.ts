@@ -10,6 +10,7 @@ import { demoDates } from './dates.ts';
 import { judgementData } from './judgements.data.ts';
 import { LIMITS, marketData } from './limits.data.ts';
 import { MATERIALS } from './materials.data.ts';
+import { MATERIALS_FR, STOCKS_FR } from './names.fr.data.ts';
 import { JAR_SIZES, LABEL_SIZES, SCALE_PROFILES, VESSELS } from './offers.data.ts';
 import { CONCERNS, PERSON_CAPS, QUESTIONS } from './questionnaire.data.ts';
 import { SHADES } from './shades.data.ts';
@@ -29,12 +30,12 @@ export function demoRulebookDocument(startDay: LocalDay): unknown {
     title: 'Marlpit Lane, masks on Base R2',
     notice: 'Invented for the demonstration',
     currency: 'GBP',
-    languages: ['en'],
+    languages: ['en', 'fr'],
     base: BASE,
     house: HOUSE,
     substances: SUBSTANCES,
-    materials: MATERIALS,
-    stocks: STOCKS,
+    materials: MATERIALS.map((material) => ({ ...material, name: { ...material.name, fr: MATERIALS_FR[material.id] } })),
+    stocks: STOCKS.map((stock) => ({ ...stock, name: { ...stock.name, fr: stockNameFr(stock) } })),
     shades: SHADES,
     actives: ACTIVES,
     ...judgementData(dates),
@@ -51,6 +52,12 @@ export function demoRulebookDocument(startDay: LocalDay): unknown {
     scaleProfiles: SCALE_PROFILES,
     texts: { en: { ...TEXTS_EN, ...TEXTS_OFFER_EN }, fr: { ...TEXTS_FR, ...TEXTS_OFFER_FR } },
   };
+}
+
+/** A blend is named after its shade, a neat stock after its material, any other by itself. */
+function stockNameFr({ id, isBlend, parts }: (typeof STOCKS)[number]): string | undefined {
+  const shade = isBlend ? SHADES.find((one) => id === `${one.id}-blend`) : undefined;
+  return shade ? `${shade.name.fr}, mélange sec` : (STOCKS_FR[id] ?? MATERIALS_FR[parts[0]?.materialId ?? '']);
 }
 
 /** The same, parsed. Throws a Fault if the demonstration breaks its own contract. */
