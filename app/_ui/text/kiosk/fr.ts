@@ -76,7 +76,7 @@ export const fr: Catalogue<KioskKey> = {
   'why-own-choice': 'Vous l’avez choisi parmi les autres. {colour}.',
   'row-chosen-for': 'Choisi pour',
   'row-good': 'Points forts',
-  'row-less-good': 'Points faibles',
+  'row-less-good': 'Limites',
   'row-care': 'Précautions',
   'chosen-for-colour': 'Sa couleur.',
   'as-above': 'Comme plus haut.',
