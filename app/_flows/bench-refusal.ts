@@ -49,4 +49,6 @@ export type BenchRefusal =
   | { readonly kind: 'decider-needed' }
   | { readonly kind: 'label-lacks-text'; readonly textIds: readonly string[] }
   | { readonly kind: 'label-not-printed' }
+  /** Nobody takes it on before the customer was asked. */
+  | { readonly kind: 'order-held'; readonly reason: string }
   | { readonly kind: 'not-ready' };

@@ -9,7 +9,17 @@ import { lineName } from './card-names.ts';
 import { openMends } from './mend-jar.ts';
 
 /** All that would be thrown away now. */
-export const discardView = (bench: BenchOrder): DiscardView => ({ massUg: bench.progress.state.weighedUg, wasteMinor: jarCostOf(bench) });
+export const discardView = (bench: BenchOrder): DiscardView => ({
+  massUg: bench.progress.state.weighedUg,
+  stepUg: finestStep(bench),
+  wasteMinor: jarCostOf(bench),
+});
+
+function finestStep({ card, progress }: BenchOrder): MassUg {
+  const used = new Set(progress.state.lines.filter((line) => line.weighedUg > 0).map((line) => line.lineNo));
+  const lines = card.lines.filter((line) => used.size === 0 || used.has(line.lineNo));
+  return massUg(Math.min(...lines.map((line) => line.scale.stepUg)));
+}
 
 /** Null where no line is too heavy. */
 export function mendingOf(bench: BenchOrder): Doing | null {

@@ -152,12 +152,17 @@ function weighDoing(
     needsSecondPerson: line.needsSecondPerson,
     isTopUp: weighing.kind === 'top-up',
     isSecondPaste: now?.topUpInto === 'second-paste',
+    isLeftOver: isLeftOver(bench, line.lineNo),
     weighingNo: weighing.weighingNo,
     weighingsCount: now?.plannedWeighingsCount ?? 1,
     portionsUg: step.kind === 'cream' && weighing.kind === 'line' && !bench.progress.state.isGrown ? step.portionsUg : [],
     cautions: cautionTexts(bench, line.cautionIds),
   };
 }
+
+/** The last that was told of a line is what went to waste. */
+const isLeftOver = ({ facts }: BenchOrder, lineNo: number): boolean =>
+  facts.findLast((fact) => (fact.kind === 'reading' || fact.kind === 'waste') && fact.lineNo === lineNo)?.kind === 'waste';
 
 function phDoing(
   bench: BenchOrder,

@@ -53,6 +53,8 @@ export type Doing =
       readonly isTopUp: boolean;
       /** A top-up of powder or oil after the cream: wetted in a clean vessel first. */
       readonly isSecondPaste: boolean;
+      /** Some was taken out of the boat: what is left in it is weighed again. */
+      readonly isLeftOver: boolean;
       readonly weighingNo: number;
       readonly weighingsCount: number;
       readonly portionsUg: readonly MassUg[];
@@ -97,5 +99,7 @@ export interface GrowView {
 
 export interface DiscardView {
   readonly massUg: MassUg;
+  /** The finest step among the scales of the card: what was weighed is told with its decimals. */
+  readonly stepUg: MassUg;
   readonly wasteMinor: MoneyMinor;
 }

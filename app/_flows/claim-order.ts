@@ -31,6 +31,7 @@ export function claimOrder(flow: Flow, asked: BenchAsked): Result<null, BenchRef
 
 function claimed(tx: Writing, flow: Flow, bench: BenchOrder): BenchDecision {
   const { view, stage, stand } = bench;
+  if (stage === 'held') return refuse({ kind: 'order-held', reason: view.hold?.reason ?? '' });
   if (stage !== 'placed') return refuse({ kind: view.claim ? 'already-claimed' : 'not-ready' });
   const stationId = stand.bench?.stationId;
   if (stationId === undefined) return refuse({ kind: 'no-bench' });

@@ -101,7 +101,6 @@ export function EyeStep(props: Of<'draw-down' | 'inspect'>): ReactNode {
       }
     >
       <StepBody title={t(`${kind}-title`)} note={doing.kind === 'inspect' ? t('look-note', { colour: doing.colour }) : t('draw-down-note')}>
-        {doing.hasFailed && <Notice tone="care" title={t('check-failed')} />}
         {doing.kind === 'inspect' && (
           <div className={styles.swatch}>
             <Swatch wet={[doing.wetHex]} dry={[doing.dryHex]} wetWord={t('wet')} dryWord={t('dry')} size="large" />
@@ -112,6 +111,7 @@ export function EyeStep(props: Of<'draw-down' | 'inspect'>): ReactNode {
             {t('check-fail')}
           </Button>
         </span>
+        {doing.hasFailed && <Notice tone="care" title={t('check-failed')} />}
       </StepBody>
     </DeskFrame>
   );

@@ -36,6 +36,7 @@ export function DeskFrame(
       code={view.shortCode}
       skip={t('skip-work')}
       end={who}
+      alert={note !== null && <Notice tone="stop" title={note} {...(desk.isSignedOut && { end: <SignInAgain /> })} />}
       {...(!bare && { rail: <StepRail label={t('steps')} doneWord={t('done')} steps={railSteps(view.steps)} /> })}
       actions={
         <>
@@ -45,12 +46,7 @@ export function DeskFrame(
         </>
       }
     >
-      <div className={styles.work}>
-        <div role="alert" className={styles.alert}>
-          {note !== null && <Notice tone="stop" title={note} {...(desk.isSignedOut && { end: <SignInAgain /> })} />}
-        </div>
-        {children}
-      </div>
+      <div className={styles.work}>{children}</div>
     </BenchFrame>
   );
 }

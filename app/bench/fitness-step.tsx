@@ -99,10 +99,10 @@ function ScaleForm({ scale, onChecked }: { readonly scale: Fitness['scales'][num
           />
         ))}
       </div>
-      <div role="alert">{note !== null && <Notice tone="stop" title={note} />}</div>
       <Button kind="primary" type="submit">
         {t('fitness-save')}
       </Button>
+      <div role="alert">{note !== null && <Notice tone="stop" title={note} />}</div>
     </form>
   );
 }
@@ -151,10 +151,10 @@ function MeterForm({ meter, onChecked }: { readonly meter: NonNullable<Fitness['
           unit="%"
         />
       </div>
-      <div role="alert">{note !== null && <Notice tone="stop" title={note} />}</div>
       <Button kind="primary" type="submit">
         {t('fitness-save')}
       </Button>
+      <div role="alert">{note !== null && <Notice tone="stop" title={note} />}</div>
     </form>
   );
 }

@@ -19,7 +19,7 @@ import { HeldOrderStep, OrderWaysDialog, OtherHands } from './order-ways.tsx';
 import { PhStep } from './ph-step.tsx';
 import { BindStep, ConfirmStep, MarkPage } from './prepare-steps.tsx';
 import type { Desk } from './use-desk.ts';
-import { useDesk } from './use-desk.ts';
+import { stepKey, useDesk } from './use-desk.ts';
 import { WeighStep } from './weigh-step.tsx';
 import { WrongDialog } from './wrong-dialog.tsx';
 
@@ -32,7 +32,7 @@ export function JarDesk({ initial, who }: { readonly initial: BenchView; readonl
   const [isWrongOpen, setWrongOpen] = useState(false);
   // A page that was opened anew asks which jar is there; one that bound the jar itself has seen it.
   const [knownJar, setKnownJar] = useState<string | null>(null);
-  useRefresh(desk.refresh);
+  useRefresh(desk.watch);
   useHeadingFocus(stepKey(view));
   const props = { desk, who, onPause: () => setPaused(true), onWrong: () => setWrongOpen(true) };
 
@@ -83,11 +83,6 @@ function WaysOut({ desk, onClose }: { readonly desk: Desk; readonly onClose: () 
 const hasWeighed = (view: BenchView): boolean =>
   view.doing.kind === 'mend' || view.steps.some((step) => step.kind === 'weigh' && step.state === 'done');
 
-/** What the page is about: a new one puts the focus on its heading. */
-function stepKey({ doing, stage, batchUg }: BenchView): string {
-  return doing.kind === 'weigh' ? `weigh-${doing.lineNo}-${doing.weighingNo}-${batchUg}` : `${stage}-${doing.kind}`;
-}
-
 /** A stop or a new edition is seen within seconds. */
 function useRefresh(refresh: () => Promise<void>): void {
   useEffect(() => {
@@ -96,6 +91,7 @@ function useRefresh(refresh: () => Promise<void>): void {
   }, [refresh]);
 }
 
+/** A new step puts the focus on its heading. */
 function useHeadingFocus(key: string): void {
   const before = useRef(key);
   useEffect(() => {

@@ -54,7 +54,7 @@ export function MendStep(props: StepProps & { readonly doing: Mending }): ReactN
 }
 
 function OutWay({ desk, doing, outUg }: StepProps & { readonly doing: Mending; readonly outUg: MassUg }): ReactNode {
-  const { t, target, decimalSign } = benchText();
+  const { t, reading, decimalSign } = benchText();
   const [text, setText] = useState('');
   const [isShown, setShown] = useState(false);
   const reach = { stepUg: massUg(doing.scale.stepUg), capacityUg: massUg(doing.scale.capacityUg) };
@@ -62,13 +62,14 @@ function OutWay({ desk, doing, outUg }: StepProps & { readonly doing: Mending; r
     event.preventDefault();
     const typed = parseGrams(text, { decimalSign, ...reach });
     setShown(!typed.ok);
+    if (!typed.ok) desk.say(null);
     if (typed.ok)
       void desk.act((requestKey) => mend({ requestKey, orderId: desk.view.orderId, mend: { kind: 'take-out', outUg: typed.value } }));
   };
   return (
     <form className={styles.way} onSubmit={submit} noValidate>
-      <h2 className="type-heading">{t('mend-out-title', { mass: target(outUg) })}</h2>
-      <p className="type-small type-second">{t('mend-out-note')}</p>
+      <h2 className="type-heading">{t('mend-out-title', { mass: reading(outUg, reach.stepUg) })}</h2>
+      <p className="type-small type-second">{t('mend-out-note', { left: reading(massUg(doing.weighedUg - outUg), reach.stepUg) })}</p>
       <GramsField
         id="out"
         label={t('mend-out-field')}
@@ -153,15 +154,15 @@ function GrowWay({ desk, doing }: StepProps & { readonly doing: Mending }): Reac
 
 /** With a reason; a new order takes the place of this one. */
 export function DiscardWay({ desk }: Pick<StepProps, 'desk'>): ReactNode {
-  const { t, target, money } = benchText();
+  const { t, reading, money } = benchText();
   const { orderId, discard, currency } = desk.view;
   const [isMissing, setMissing] = useState(false);
   const submit = (event: FormEvent<HTMLFormElement>): void => {
     event.preventDefault();
     const reason = String(new FormData(event.currentTarget).get('reason')).trim();
     setMissing(reason === '');
-    if (reason === '') return;
-    void desk.act((requestKey) => mend({ requestKey, orderId, mend: { kind: 'discard', reason } }));
+    if (reason === '') desk.say(null);
+    else void desk.act((requestKey) => mend({ requestKey, orderId, mend: { kind: 'discard', reason } }));
   };
   return (
     <form className={styles.way} onSubmit={submit} noValidate>
@@ -169,7 +170,10 @@ export function DiscardWay({ desk }: Pick<StepProps, 'desk'>): ReactNode {
       <p className="type-small type-second">
         {discard.massUg === 0
           ? t('discard-note-none')
-          : t('discard-note', { mass: target(massUg(discard.massUg)), cost: money(moneyMinor(discard.wasteMinor), currency) })}
+          : t('discard-note', {
+              mass: reading(massUg(discard.massUg), massUg(discard.stepUg)),
+              cost: money(moneyMinor(discard.wasteMinor), currency),
+            })}
       </p>
       <TextField
         id="reason"

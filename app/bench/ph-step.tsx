@@ -22,7 +22,7 @@ type PhDoing = Extract<BenchDoing, { kind: 'ph' }>;
 
 export function PhStep(props: StepProps & { readonly doing: PhDoing }): ReactNode {
   const { desk, doing } = props;
-  const { t, target } = benchText();
+  const { t } = benchText();
   const [text, setText] = useState('');
   const [mistake, setMistake] = useState<'ph-mistake' | 'ph-range' | null>(null);
   const [way, setWay] = useState<'measure' | 'hold' | 'correct'>('measure');
@@ -46,25 +46,6 @@ export function PhStep(props: StepProps & { readonly doing: PhDoing }): ReactNod
       }
     >
       <StepBody title={t('ph-title')} note={`${t('ph-note', range)} ${doing.method}.`}>
-        {doing.lastPhX100 !== null && (
-          <Notice tone="care" role="alert" title={t('ph-out-title', { ph: phDigits(doing.lastPhX100), ...range })}>
-            <p>
-              {t('ph-out-note')}{' '}
-              {doing.correction &&
-                t('ph-out-correct', { name: spokenName(doing.correction.line), most: target(massUg(doing.correction.mostUg)) })}
-            </p>
-            <span className={styles.pair}>
-              {doing.correction && (
-                <Button size="small" onClick={() => setWay('correct')}>
-                  {t('ph-correct')}
-                </Button>
-              )}
-              <Button size="small" onClick={() => setWay('hold')}>
-                {t('ph-hold')}
-              </Button>
-            </span>
-          </Notice>
-        )}
         <form id="ph-form" className={styles.narrow} onSubmit={(event) => void submit(event)} noValidate>
           <TextField
             id="ph"
@@ -78,10 +59,33 @@ export function PhStep(props: StepProps & { readonly doing: PhDoing }): ReactNod
             dir="ltr"
           />
         </form>
+        {doing.lastPhX100 !== null && (
+          <Notice tone="care" role="alert" title={t('ph-out-title', { ph: phDigits(doing.lastPhX100), ...range })}>
+            <p>
+              {t('ph-out-note')}{' '}
+              {doing.correction && t('ph-out-correct', { name: spokenName(doing.correction.line), most: mostOf(doing.correction) })}
+            </p>
+            <span className={styles.pair}>
+              {doing.correction && (
+                <Button size="small" onClick={() => setWay('correct')}>
+                  {t('ph-correct')}
+                </Button>
+              )}
+              <Button size="small" onClick={() => setWay('hold')}>
+                {t('ph-hold')}
+              </Button>
+            </span>
+          </Notice>
+        )}
       </StepBody>
       {way === 'hold' && <HoldDialog desk={desk} onClose={() => setWay('measure')} />}
     </DeskFrame>
   );
+}
+
+/** The most that the scale can show without going over. */
+function mostOf({ mostUg, scale }: NonNullable<PhDoing['correction']>): string {
+  return benchText().reading(massUg(mostUg - (mostUg % scale.stepUg)), massUg(scale.stepUg));
 }
 
 /** Lot, weight twice, then the second person's own reading. */
@@ -89,7 +93,7 @@ function Correcting(
   props: StepProps & { readonly correction: NonNullable<PhDoing['correction']>; readonly onBack: () => void },
 ): ReactNode {
   const { desk, correction, onBack } = props;
-  const { t, target } = benchText();
+  const { t } = benchText();
   const [lotCode, setLotCode] = useState('');
   const [typed, setTyped] = useState<MassUg | null>(null);
   const [isTyping, setTyping] = useState(false);
@@ -124,7 +128,7 @@ function Correcting(
         </>
       }
     >
-      <StepBody title={name} note={t('ph-correct-note', { most: target(massUg(correction.mostUg)) })}>
+      <StepBody title={name} note={t('ph-correct-note', { most: mostOf(correction) })}>
         <TextField
           id="correction-lot"
           label={t('lot-field')}

@@ -36,6 +36,8 @@ export function refusalWords(refusal: BenchRefusalBody): string {
       return t(refusal.kind, { least: target(refusal.leastUg) });
     case 'more-than-mixed':
       return t(refusal.kind, { most: target(refusal.mostUg) });
+    case 'order-held':
+      return t(refusal.kind, { why: refusal.reason });
     case 'past-use-by':
       return t(refusal.kind, { day: day(refusal.useByDay) });
     case 'label-lacks-text':

@@ -19,7 +19,10 @@ export interface Desk {
   readonly say: (note: string | null) => void;
   /** Sends an act. True when it was done. */
   readonly act: (call: (requestKey: string) => Promise<Reply<BenchOutput>>) => Promise<boolean>;
+  /** Looks again, after something that this page did itself. */
   readonly refresh: () => Promise<void>;
+  /** Looks again; what was done meanwhile in other hands or on another page is told. */
+  readonly watch: () => Promise<void>;
 }
 
 const TRIES_COUNT = 4;
@@ -29,6 +32,7 @@ const pause = (): Promise<void> => new Promise((resolve) => setTimeout(resolve, 
 export function useDesk(initial: BenchView): Desk {
   const { t } = benchText();
   const [view, setView] = useState(initial);
+  const shown = useRef(initial);
   const [note, say] = useState<string | null>(null);
   const [isBusy, setBusy] = useState(false);
   const [isSignedOut, setSignedOut] = useState(false);
@@ -36,12 +40,28 @@ export function useDesk(initial: BenchView): Desk {
   /** Acts so far: a look that began before the last one comes too late. */
   const actsCount = useRef(0);
 
-  const watch = useMemo(() => orderWatch(initial.orderId), [initial.orderId]);
-  const refresh = useCallback(async (): Promise<void> => {
+  const show = useCallback((now: BenchView): void => {
+    shown.current = now;
+    setView(now);
+  }, []);
+
+  const lookAgain = useMemo(() => orderWatch(initial.orderId), [initial.orderId]);
+  const newer = useCallback(async (): Promise<BenchView | null> => {
+    if (running.current) return null;
     const before = actsCount.current;
-    const reply = await watch();
-    if (reply.kind === 'answer' && reply.body.ok && actsCount.current === before) setView(reply.body.view);
-  }, [watch]);
+    const reply = await lookAgain();
+    return reply.kind === 'answer' && reply.body.ok && actsCount.current === before ? reply.body.view : null;
+  }, [lookAgain]);
+  const refresh = useCallback(async (): Promise<void> => {
+    const now = await newer();
+    if (now) show(now);
+  }, [newer, show]);
+  const watch = useCallback(async (): Promise<void> => {
+    const now = await newer();
+    if (!now) return;
+    if (isDoneElsewhere(shown.current, now)) say(t('done-elsewhere'));
+    show(now);
+  }, [newer, show, t]);
 
   const act = useCallback<Desk['act']>(
     async (call) => {
@@ -57,14 +77,27 @@ export function useDesk(initial: BenchView): Desk {
       setSignedOut(reply.kind === 'problem' && reply.problem.kind === 'signed-out');
       const told = noteOf(reply);
       say(told);
-      if (reply.kind === 'answer' && reply.body.ok) setView(reply.body.view);
+      if (reply.kind === 'answer' && reply.body.ok) show(reply.body.view);
       else if (reply.kind === 'answer') await refresh();
       return told === null;
     },
-    [refresh, t],
+    [refresh, show, t],
   );
-  return { view, note, isSignedOut, isBusy, say, act, refresh };
+  return { view, note, isSignedOut, isBusy, say, act, refresh, watch };
 }
+
+/** What the page is about: one step, or one weighing of it. */
+export function stepKey({ doing, stage, batchUg }: Pick<BenchView, 'doing' | 'stage' | 'batchUg'>): string {
+  return doing.kind === 'weigh' ? `weigh-${doing.lineNo}-${doing.weighingNo}-${batchUg}` : `${stage}-${doing.kind}`;
+}
+
+/** The checks of the day have a page of their own, and their forms look again by themselves. */
+export const isDoneElsewhere = (before: BenchView, now: BenchView): boolean =>
+  before.isMine &&
+  now.isMine &&
+  (before.stage === 'claimed' || before.stage === 'mixing') &&
+  before.doing.kind !== 'fitness' &&
+  stepKey(before) !== stepKey(now);
 
 /** The same act with the same key, so that a reply that got lost does no harm. */
 async function persistently(call: (requestKey: string) => Promise<Reply<BenchOutput>>, onSilence: () => void): Promise<Reply<BenchOutput>> {

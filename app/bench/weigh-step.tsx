@@ -97,6 +97,12 @@ export function WeighStep(props: StepProps & { readonly doing: Weighing }): Reac
   );
 }
 
+/** Instead of a reading; after some was taken out, what the scale should come to. */
+function silentWords({ isLeftOver, wantedUg, scale }: Weighing): string {
+  const { t, reading } = benchText();
+  return isLeftOver ? t('left-in-boat', { mass: reading(massUg(wantedUg), massUg(scale.stepUg)) }) : t('nothing-typed');
+}
+
 function stateOf(doing: Weighing, typed: Typed | null): WeighingState {
   if (typed === null) return 'no-reading';
   const state = bandStateOf(doing, typed);
@@ -128,7 +134,7 @@ function Head({
       }}
       now={{
         word: t(typed === null ? 'on-scale' : 'on-scale-typed'),
-        digits: typed === null ? t('nothing-typed') : readingDigits(typed, stepUg, 'en'),
+        digits: typed === null ? silentWords(doing) : readingDigits(typed, stepUg, 'en'),
         unit: 'g',
         silent: typed === null,
       }}
@@ -195,10 +201,12 @@ function Reading(props: {
 }
 
 function stateWords(doing: Weighing, typed: Typed | null, state: WeighingState): string {
-  const { t, target } = benchText();
+  const { t, target, reading } = benchText();
   if (typed === null) return t('state-none');
   if (state === 'light') return t('state-light', { mass: target(massUg(doing.wantedUg - typed)) });
-  return state === 'heavy' ? t('state-heavy', { mass: target(massUg(typed - doing.hiUg)) }) : t('state-stable');
+  return state === 'heavy'
+    ? t('state-heavy', { mass: reading(massUg(typed - doing.hiUg), massUg(doing.scale.stepUg)) })
+    : t('state-stable');
 }
 
 /** What to know while pouring: of which lot. */

@@ -61,6 +61,7 @@ export const benchRefusalSchema = z.discriminatedUnion('kind', [
   bare('decider-needed'),
   z.strictObject({ kind: z.literal('label-lacks-text'), textIds: texts }),
   bare('label-not-printed'),
+  z.strictObject({ kind: z.literal('order-held'), reason: z.string() }),
   bare('not-ready'),
 ]);
 
@@ -72,6 +73,7 @@ export const BENCH_STATUSES = {
   'bench-busy': 409,
   'not-this-step': 409,
   'not-ready': 409,
+  'order-held': 409,
   'cannot-make': 409,
   stopped: 409,
 } as const;

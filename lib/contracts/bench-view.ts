@@ -30,7 +30,7 @@ const lineNameSchema = z.union([
   z.strictObject({ kind: z.enum(['cream', 'wetting-oil']), baseCode: z.string() }),
 ]);
 
-const discardSchema = z.strictObject({ massUg: massUgSchema, wasteMinor: moneyMinorSchema });
+const discardSchema = z.strictObject({ massUg: massUgSchema, stepUg: massUgSchema, wasteMinor: moneyMinorSchema });
 const growSchema = z.strictObject({
   fromUg: massUgSchema,
   toUg: massUgSchema,
@@ -64,6 +64,7 @@ export const doingSchema = z.discriminatedUnion('kind', [
     needsSecondPerson: z.boolean(),
     isTopUp: z.boolean(),
     isSecondPaste: z.boolean(),
+    isLeftOver: z.boolean(),
     weighingNo: z.int(),
     weighingsCount: z.int(),
     portionsUg: list(massUgSchema),

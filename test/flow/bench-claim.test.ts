@@ -105,7 +105,10 @@ describe('taking an order on', () => {
     shop.db.write((tx) =>
       insertOrderHold(tx, { id: flow.newId(), orderId, reason: 'A new edition', findings: [], byAccountId: null, atMs: flow.now }),
     );
-    expect(claimOrder(shop.as('mixer'), { requestKey: aKey(), orderId })).toEqual({ ok: false, refusal: { kind: 'not-ready' } });
+    expect(claimOrder(shop.as('mixer'), { requestKey: aKey(), orderId })).toEqual({
+      ok: false,
+      refusal: { kind: 'order-held', reason: expect.any(String) },
+    });
     expect(showQueue(shop.as('mixer')).rows[0]).toMatchObject({ stage: 'held', heldBecause: 'A new edition' });
   });
 });

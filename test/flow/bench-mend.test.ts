@@ -39,7 +39,10 @@ describe('too much in the boat', () => {
     });
     took(mend(shop, orderId, { kind: 'take-out', outUg: gramsToUg(0.26) }));
     expect(benchOrder(shop, orderId).step).toMatchObject({ kind: 'weigh', lineNo: 1 });
+    expect(doing(shop, orderId)).toMatchObject({ kind: 'weigh', isLeftOver: true });
     doStep(shop, orderId);
+    expect(doing(shop, orderId)).toMatchObject({ kind: 'weigh', isLeftOver: false });
+    expect(showCard(shop.as('mixer'), orderId)?.discard.stepUg).toBe(gramsToUg(0.01));
     expect(stateOf(shop, orderId)).toMatchObject({ wasteUg: gramsToUg(0.26), weighedUg: gramsToUg(1.04) });
     expect(shop.db.read((tx) => findLotByCode(tx, 'FRN-B-105'))?.leftUg).toBe(gramsToUg(400 - 1.3));
   });

@@ -35,3 +35,7 @@ test('on paper a number and what it counts stay on one line', () => {
   expect(unbroken('Leave on for 10 minutes. Rinse.')).toBe('Leave on for 10\u00a0minutes. Rinse.');
   expect(unbroken('7 days, 2 or 3')).toBe('7\u00a0days, 2\u00a0or 3');
 });
+
+test('an order on hold says why, and who decides', () => {
+  expect(refusalWords({ kind: 'order-held', reason: 'the edition changed' })).toMatch(/on hold: the edition changed\. .*then decides/);
+});

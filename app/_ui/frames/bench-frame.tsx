@@ -14,13 +14,15 @@ export interface BenchFrameProps {
   /** Scale heard, who is here, the time. */
   readonly end?: ReactNode;
   readonly skip: string;
+  /** What went wrong: it lies over the strip, so that nothing under the finger moves. */
+  readonly alert?: ReactNode;
   readonly rail?: ReactNode;
   /** Buttons in one row at the foot. */
   readonly actions?: ReactNode;
   readonly children: ReactNode;
 }
 
-export function BenchFrame({ word, place, code, end, skip, rail, actions, children }: BenchFrameProps): ReactNode {
+export function BenchFrame({ word, place, code, end, skip, alert, rail, actions, children }: BenchFrameProps): ReactNode {
   return (
     <div data-face="bench" className={classNames(styles.bench, 'type-body')}>
       <SkipLink>{skip}</SkipLink>
@@ -30,6 +32,9 @@ export function BenchFrame({ word, place, code, end, skip, rail, actions, childr
         <span>{place}</span>
         {code && <Digits look="mono" text={code} className={styles.code} />}
         {end && <span className={styles.end}>{end}</span>}
+        <div role="alert" className={styles.alert}>
+          {alert}
+        </div>
       </header>
       <div className={classNames(styles.body, rail !== undefined && styles.railed)}>
         {rail}

@@ -34,17 +34,19 @@ export function StepRail(props: { readonly label: string; readonly doneWord: str
             <span className={styles.name}>
               <BenchName name={step.name} spokenName={step.spokenName} />
             </span>
-            {step.state === 'done' && (
-              <span className={styles.sign}>
-                <Icon name="check" size="1em" />
-                <span className="for-readers">{props.doneWord}</span>
-              </span>
-            )}
-            {step.state === 'current' && (
-              <svg className={styles.here} width="0.5em" height="0.75em" viewBox="0 0 10 14" aria-hidden="true" data-mirror="">
-                <path d="M0 0L10 7L0 14Z" fill="currentColor" />
-              </svg>
-            )}
+            <span className={styles.sign}>
+              {step.state === 'done' && (
+                <>
+                  <Icon name="check" size="1em" />
+                  <span className="for-readers">{props.doneWord}</span>
+                </>
+              )}
+              {step.state === 'current' && (
+                <svg className={styles.here} width="0.5em" height="0.75em" viewBox="0 0 10 14" aria-hidden="true" data-mirror="">
+                  <path d="M0 0L10 7L0 14Z" fill="currentColor" />
+                </svg>
+              )}
+            </span>
           </li>
         ))}
       </ol>

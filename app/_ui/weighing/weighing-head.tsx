@@ -37,7 +37,7 @@ export function WeighingHead({ name, spokenName, end, weigh, now }: WeighingHead
         <div className={styles.now}>
           <p className="type-second">{now.word}</p>
           <p className={classNames(styles.live, now.silent && styles.silent)}>
-            <Digits look="digits" text={now.digits} {...(now.silent ? {} : { unit: now.unit })} />
+            {now.silent ? now.digits : <Digits look="digits" text={now.digits} unit={now.unit} />}
           </p>
         </div>
       </div>

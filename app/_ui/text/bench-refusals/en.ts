@@ -8,7 +8,7 @@ export const en = {
   'cannot-make': 'It cannot be made here now. {why}',
   'no-bench': 'No bench with a scale of this rulebook is set up here. Ask the formulator.',
   'not-yours': 'Somebody else has this order in hand.',
-  'not-this-step': 'The jar stands at another step. The page shows it now.',
+  'not-this-step': 'This step was recorded elsewhere. Nothing is lost: what is due now stands below.',
   stopped: 'Stopped: {reasons}. Leave the jar as it is, or throw it away.',
   'not-confirmed': 'Confirm each point first.',
   unfit: '{what}: check it first.',
@@ -43,6 +43,7 @@ export const en = {
   'decider-needed': 'One of the two must be a checker or a formulator.',
   'label-lacks-text': 'The label lacks a text: {textIds}. Ask the formulator.',
   'label-not-printed': 'Print the label and put it on first.',
+  'order-held': 'This order is on hold: {why}. Somebody here asks the customer, then decides: open it in the queue.',
   'not-ready': 'This order is not ready for that.',
 } as const;
 
