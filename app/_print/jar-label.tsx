@@ -2,14 +2,12 @@
 import type { ReactNode } from 'react';
 import type { LabelView } from '#app/_flows/show-label.ts';
 import { BrandMark } from '#app/_ui/drawing/brand-mark.tsx';
-import { CoreColumn } from '#app/_ui/drawing/core-column.tsx';
 import type { LabelContent } from '#lib/label/label-content.ts';
 import { DataMatrix } from './data-matrix.tsx';
 import styles from './jar-label.module.css';
+import { LabelStrata } from './label-strata.tsx';
 import { printText } from './print-text.ts';
 import { unbroken } from './unbroken.ts';
-
-const STRATA = { width: 66, height: 36 } as const;
 
 export function JarLabel({ label }: { readonly label: LabelView }): ReactNode {
   const { content, copyNo, layers } = label;
@@ -24,13 +22,16 @@ export function JarLabel({ label }: { readonly label: LabelView }): ReactNode {
         </p>
         <h1 className={styles.name}>{shade}</h1>
         <p className={styles.kind}>{[content.productName, ...actives].join(', ')}</p>
-        <CoreColumn
-          layers={layers.map((layer) => ({ name: layer.name, hatch: layer.look, fill: '#FFFFFF', sharePpm: layer.sharePpm }))}
-          width={STRATA.width}
-          height={STRATA.height}
-        />
-        <div className={styles.foot}>
-          <p className={styles.net}>{netText(content)}</p>
+        <LabelStrata layers={layers} />
+        <p className={styles.net}>{netText(content)}</p>
+      </div>
+      <div className={styles.rest} data-fit="">
+        <p>{unbroken(content.directions)}</p>
+        <p className={styles.cautions}>{content.cautions.map((caution) => unbroken(caution.text)).join(' ')}</p>
+        <p>
+          <strong>{t('label-ingredients')}</strong> {content.ingredientsText}
+        </p>
+        <div className={styles.last}>
           {content.code && (
             <DataMatrix
               kind="gs1datamatrix"
@@ -39,23 +40,16 @@ export function JarLabel({ label }: { readonly label: LabelView }): ReactNode {
               className={styles.matrix}
             />
           )}
+          <p>
+            <bdi dir="ltr" className={styles.batch}>
+              {content.batchCode}
+            </bdi>{' '}
+            {durabilityText(content)}
+            {copyNo > 1 && <span className={styles.copy}> {t('label-copy', { no: copyNo })}</span>}
+            <br />
+            {content.responsiblePerson.name}, {content.responsiblePerson.address}
+          </p>
         </div>
-      </div>
-      <div className={styles.rest} data-fit="">
-        <p>{unbroken(content.directions)}</p>
-        <p className={styles.cautions}>{content.cautions.map((caution) => unbroken(caution.text)).join(' ')}</p>
-        <p>
-          <strong>{t('label-ingredients')}</strong> {content.ingredientsText}
-        </p>
-        <p className={styles.last}>
-          <bdi dir="ltr" className={styles.batch}>
-            {content.batchCode}
-          </bdi>{' '}
-          {durabilityText(content)}
-          {copyNo > 1 && <span className={styles.copy}> {t('label-copy', { no: copyNo })}</span>}
-          <br />
-          {content.responsiblePerson.name}, {content.responsiblePerson.address}
-        </p>
       </div>
     </article>
   );

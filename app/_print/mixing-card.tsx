@@ -1,9 +1,10 @@
-// The mixing card on A6: black only, weights on the point, everything that a power cut must not take away.
+// The mixing card on A5: black only, weights on the point, everything that a power cut must not take away.
 import type { ReactNode } from 'react';
 import type { PrintCard, PrintLine } from '#app/_flows/show-print-card.ts';
 import { PointNumber } from '#app/_ui/figure/point-number.tsx';
 import { Icon } from '#app/_ui/marks/icon.tsx';
 import { gramsParts, readingDigits, targetDigits } from '#app/_ui/text/format-grams.ts';
+import type { MassUg } from '#lib/units/mass.ts';
 import { localDayIn } from '#lib/units/time.ts';
 import { isInPaste } from '#lib/weighing/bench-line.ts';
 import { DataMatrix } from './data-matrix.tsx';
@@ -40,7 +41,7 @@ export function MixingCard({ card }: { readonly card: PrintCard }): ReactNode {
       <Checks card={card} text={text} />
       {card.cautions.length > 0 && (
         <p className={styles.care}>
-          <Icon name="eye" size="7mm" />
+          <Icon name="eye" size="10mm" />
           <span>{card.cautions.join(' ')}</span>
         </p>
       )}
@@ -63,7 +64,8 @@ export function MixingCard({ card }: { readonly card: PrintCard }): ReactNode {
 
 function factsText(card: PrintCard, { t, day, time }: PrintText): string {
   const printed = { day: day(localDayIn(card.zone, card.printedAtMs)), time: time(card.printedAtMs, card.zone) };
-  return t('card-facts', { base: card.baseCode, edition: card.editionNo, issue: card.issueNo, ...printed });
+  const facts = t('card-facts', { base: card.baseCode, edition: card.editionNo, ...printed });
+  return card.issueNo > 1 ? `${facts} ${t('card-newer', { no: card.issueNo })}` : facts;
 }
 
 const COLUMNS = ['colNo', 'colName', 'colWeight', 'colRange', 'colLot', 'colTick'] as const;
@@ -116,6 +118,12 @@ function Lines(props: {
   );
 }
 
+/** Two places before the point, so that the points of a column of fixed-width letters stand under each other. */
+function onPoint(mass: MassUg, step: MassUg): string {
+  const digits = readingDigits(mass, step, 'en');
+  return `${'\u00a0'.repeat(Math.max(0, 2 - digits.indexOf('.')))}${digits}`;
+}
+
 function Line({ line }: { readonly line: PrintLine }): ReactNode {
   const { t } = printText();
   const { whole, fraction } = gramsParts(line.targetUg, 'en');
@@ -129,9 +137,7 @@ function Line({ line }: { readonly line: PrintLine }): ReactNode {
         <td className={styles.weight}>
           <PointNumber text={fraction === '' ? whole : `${whole}.${fraction}`} decimalSign="." wholeDigits={2} fractionDigits={2} />
         </td>
-        <td className={styles.range}>
-          {t('card-band', { lo: readingDigits(line.loUg, line.stepUg, 'en'), hi: readingDigits(line.hiUg, line.stepUg, 'en') })}
-        </td>
+        <td className={styles.range}>{t('card-band', { lo: onPoint(line.loUg, line.stepUg), hi: onPoint(line.hiUg, line.stepUg) })}</td>
         <td className={styles.lot}>
           <bdi dir="ltr">{line.lotCodes.join(' ')}</bdi>
         </td>

@@ -1,14 +1,23 @@
 // Why there is nothing to print.
 import type { ReactNode } from 'react';
 import { ButtonLink } from '#app/_ui/controls/button.tsx';
-import styles from './fit-sheet.module.css';
+import { BenchFrame } from '#app/_ui/frames/bench-frame.tsx';
 import { printText } from './print-text.ts';
 
 export function NoSheet({ why }: { readonly why: string }): ReactNode {
+  const { t } = printText();
   return (
-    <main className={styles.page} data-face="office">
+    <BenchFrame
+      word={t('bench')}
+      place={t('no-sheet')}
+      skip={t('skip-why')}
+      actions={
+        <ButtonLink kind="primary" href="/bench">
+          {t('to-bench')}
+        </ButtonLink>
+      }
+    >
       <h1 className="type-title">{why}</h1>
-      <ButtonLink href="/bench">{printText().t('to-bench')}</ButtonLink>
-    </main>
+    </BenchFrame>
   );
 }

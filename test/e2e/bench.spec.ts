@@ -23,9 +23,23 @@ async function openJar(page: Page): Promise<void> {
   await page.getByRole('link', { name: 'Go on with this jar' }).click();
 }
 
+/** Another page of the same person is a step ahead; the first one says so and moves nothing under the finger. */
+async function pressElsewhere(page: Page, name: string): Promise<void> {
+  const other = await page.context().newPage();
+  await other.goto(page.url());
+  await other.getByLabel('Code on the jar').fill(state.jar);
+  await press(other, 'Go on');
+  const before = (await heading(page).boundingBox())?.y;
+  await press(other, name);
+  await expect(page.getByText(/^This step was recorded elsewhere\. Nothing is lost/)).toBeVisible();
+  expect((await heading(page).boundingBox())?.y).toBe(before);
+  await look(page);
+  await other.close();
+}
+
 const state = { order: '', orderId: '', jar: '' };
 
-test('an order from the kiosk is first in the queue; its card is one A6 page', async ({ page, context }) => {
+test('an order from the kiosk is first in the queue; its card is one A5 page', async ({ page, context }) => {
   await page.setViewportSize(PANEL);
   state.order = await orderMask(page, { wishes: ['Skin that looks less shiny'] });
   await page.setViewportSize(BENCH);
@@ -43,8 +57,8 @@ test('an order from the kiosk is first in the queue; its card is one A6 page', a
   expect(new Set(weights).size).toBe(1);
   const pdf = (await sheet.pdf({ preferCSSPageSize: true })).toString('latin1');
   expect(pdf.match(/\/Type\s*\/Page\b/g)).toHaveLength(1);
-  // 105 × 148 mm in points.
-  expect(pdf).toMatch(/\/MediaBox\s*\[\s*0 0 29[78][.\d]* 4(19|20)[.\d]*\s*\]/);
+  // 148 × 210 mm in points.
+  expect(pdf).toMatch(/\/MediaBox\s*\[\s*0 0 4(19|20)[.\d]* 59[456][.\d]*\s*\]/);
 });
 
 test('scale and meter are checked first; protection comes before any powder, whatever the address', async ({ page }) => {
@@ -124,9 +138,12 @@ test('a wrong lot is stopped before anything is poured; light is added to; heavy
   await page.getByLabel('Code on the jar').fill(state.jar.slice(-5));
   await press(page, 'Go on');
   await expect(heading(page)).toHaveText('You poured 0.80 g. The most is 0.57 g');
+  await expect(page.getByRole('heading', { name: /^Take 0\.\d\d\sg out of the boat$/ })).toBeVisible();
   await page.getByLabel('Taken out').fill('0.28');
   await press(page, 'It is taken out');
   await expect(heading(page)).toHaveText('Kaolin, white');
+  await expect(page.getByText(/^0\.52\sg should be left in the boat/)).toBeVisible();
+  await look(page);
   await weighDue(page);
   await expect(heading(page)).toHaveText('Titanium dioxide 20\u00a0% in kaolin');
 });
@@ -184,7 +201,7 @@ test('too much oil: the batch grows with a second person’s look, and everythin
   }
   await expect(heading(page)).toHaveText('Work to a smooth paste');
   await look(page);
-  await press(page, 'Smooth, no dry specks');
+  await pressElsewhere(page, 'Smooth, no dry specks');
   await weighDue(page);
 });
 
@@ -257,11 +274,16 @@ test('checks, release, label and handing over', async ({ page, context }) => {
   expect(pdf.match(/\/Type\s*\/Page\b/g)).toHaveLength(1);
   // 90 × 50 mm in points.
   expect(pdf).toMatch(/\/MediaBox\s*\[\s*0 0 25[45][.\d]* 14[12][.\d]*\s*\]/);
+  // Lines, no picture: a thermal printer has no grey.
+  expect(pdf).not.toMatch(/\/Subtype\s*\/Image/);
   await label.close();
   state.orderId = page.url().split('/').at(-1) ?? '';
   await page.getByLabel('Code on the label').fill(state.jar);
   await press(page, 'Hand it over');
   await expect(heading(page)).toHaveText('Handed over');
+  await look(page);
+  await page.goto(`/bench/print/card/${state.orderId}`);
+  await expect(heading(page)).toHaveText('This order is over. Its card is not printed.');
   await look(page);
   await page.goto('/bench');
   await expect(page.getByText(state.order)).toHaveCount(0);

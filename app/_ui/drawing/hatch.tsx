@@ -15,7 +15,7 @@ export const HATCHES = [
 ] as const;
 export type Hatch = (typeof HATCHES)[number];
 
-interface Tile {
+export interface Tile {
   readonly width: number;
   readonly height: number;
   readonly draw: ReactNode;
@@ -37,6 +37,9 @@ const tiles = {
   preservative: { width: 15, height: 15, draw: <path d="M0 7.5h15M7.5 0v15" strokeWidth={1.6} /> },
   cream: { width: 24, height: 24, draw: null },
 } satisfies Record<Hatch, Tile>;
+
+/** One tile of a hatch in its own units, to be repeated by hand where a pattern would become a picture. */
+export const hatchTile = (hatch: Hatch): Tile => tiles[hatch];
 
 /** A pattern for the `defs` of one drawing; fill a shape with `url(#id)`. Plain cream draws nothing. */
 export function HatchPattern(props: {
