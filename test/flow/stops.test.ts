@@ -1,20 +1,26 @@
 // Stopping at once and lifting by two people, over the real routes. Invented lots and reasons; the rule of two is the house's own.
 import { describe, expect, test } from 'vitest';
 import { claimOrder } from '#app/_flows/claim-order.ts';
+import { findMasks } from '#app/_flows/find-masks.ts';
 import { liftStop } from '#app/_flows/lift-stop.ts';
 import { placeStop } from '#app/_flows/place-stop.ts';
+import { releaseJar } from '#app/_flows/release-jar.ts';
 import { admitSecond } from '#app/_flows/second-person.ts';
+import { stopsOnPlan } from '#app/_flows/shop-context.ts';
 import { showStops } from '#app/_flows/show-stops.ts';
 import { beginSignIn } from '#app/_flows/sign-in.ts';
 import { ledgerSeqNo } from '#db/ledger.ts';
 import { findLotByCode } from '#db/lots.ts';
 import { findOrder } from '#db/orders.ts';
 import { variantKey } from '#lib/rulebook/variant.ts';
-import { ACID_JAR, aKey, FERN_JAR, orderJar } from '#test/support/a-bench-order.ts';
+import { sharePpm } from '#lib/units/share.ts';
+import { judgeVariant } from '#lib/verdict/judge.ts';
+import { ACID_JAR, aKey, benchOrder, FERN_JAR, mixUntil, orderJar } from '#test/support/a-bench-order.ts';
+import { aDemoBook, TEST_DAY, variantFrom } from '#test/support/a-demo-book.ts';
 import type { AShop } from '#test/support/a-shop.ts';
 import { aShop, took } from '#test/support/a-shop.ts';
 import { EASY, masksShown, visitAsked } from '#test/support/a-visit.ts';
-import { idOf } from '#test/support/shop-facts.ts';
+import { idOf, T0 } from '#test/support/shop-facts.ts';
 
 const seqOf = ({ db }: AShop): number => db.read(ledgerSeqNo);
 const codeOf = (shop: AShop, orderId: string): string | undefined => shop.db.read((tx) => findOrder(tx, orderId)?.order.shortCode);
@@ -48,6 +54,48 @@ describe('one person stops', () => {
     orderJar(shop, FERN_JAR);
     const { waitingCodes } = took(placeStop(shop.as('formulator'), { subjectKind, subjectId: subjectOf(shop), reason }));
     expect(waitingCodes).toEqual([codeOf(shop, acid)]);
+  });
+
+  test('by a material of the base: every order waits, and the kiosk has nothing to offer', () => {
+    const shop = aShop();
+    const [fern, acid] = [orderJar(shop), orderJar(shop, ACID_JAR)];
+    const { waitingCodes } = took(placeStop(shop.as('manager'), { subjectKind: 'material', subjectId: 'phenoxyethanol', reason }));
+    expect([...waitingCodes].sort()).toEqual([codeOf(shop, fern), codeOf(shop, acid)].sort());
+    expect(took(findMasks(shop.asNobody(), visitAsked(shop, EASY)))).toMatchObject({ kind: 'outcome', outcome: 'none' });
+  });
+
+  test.each([
+    ['active', 'citrate-buffer'],
+    ['material', 'citrate-buffer-20'],
+    ['stock', 'citrate-buffer-20-neat'],
+  ] as const)('by the adjuster that the program chose, as %s', (subjectKind, subjectId) => {
+    const book = aDemoBook();
+    const variant = variantFrom('fern-bank|niacinamide@20000');
+    const plain = judgeVariant(book, variant, { day: TEST_DAY }).plan ?? expect.fail('no plan');
+    const adjusted = {
+      ...plain,
+      adjuster: { activeId: 'citrate-buffer', levelPpm: sharePpm(1000) },
+      lines: [
+        ...plain.lines,
+        { stockId: 'citrate-buffer-20-neat', sharePpm: sharePpm(5000), purpose: 'adjuster' as const, materialId: 'citrate-buffer-20' },
+      ],
+    };
+    const stop = { id: idOf(1), subjectKind, subjectId, reason, byAccountId: idOf(2), atMs: T0 };
+    expect(stopsOnPlan(book, [stop], plain)).toEqual([]);
+    expect(stopsOnPlan(book, [stop], adjusted)).toEqual([stop]);
+  });
+
+  test('a jar that is mixed by then is not released', () => {
+    const shop = aShop();
+    const orderId = mixUntil(shop, orderJar(shop), 'release');
+    const jarCode = benchOrder(shop, orderId).view.jar?.batchCode ?? '';
+    took(placeStop(shop.as('mixer', 8), { subjectKind: 'shade', subjectId: 'fern-bank', reason }));
+    const release = (minutes: number) => releaseJar(shop.as('mixer', minutes), { requestKey: aKey(), orderId, jarCode });
+    expect(release(9)).toEqual({ ok: false, refusal: { kind: 'stopped', reasons: [reason] } });
+    const [stop] = showStops(shop.as('formulator', 9)).rows;
+    const lift = { stopId: stop?.stop.id ?? '', reason: 'looked at', secondAccountId: shop.accountId('manager') };
+    took(liftStop(shop.as('formulator', 10), lift));
+    expect(release(11).ok).toBe(true);
   });
 
   test('a thing that is not there, and the same thing twice, are refused and nothing is written', () => {
