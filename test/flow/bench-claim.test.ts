@@ -2,11 +2,13 @@
 import { describe, expect, test } from 'vitest';
 import { claimOrder } from '#app/_flows/claim-order.ts';
 import { closeOrder } from '#app/_flows/close-order.ts';
+import { editionInForce } from '#app/_flows/edition-in-force.ts';
 import type { Flow } from '#app/_flows/flow.ts';
 import { lapseOrders } from '#app/_flows/lapse-orders.ts';
 import { bindScale, openStation } from '#app/_flows/open-station.ts';
 import { decideLot, receiveLot } from '#app/_flows/receive-lot.ts';
 import { recordCheck } from '#app/_flows/record-check.ts';
+import { readShopStand } from '#app/_flows/shop-context.ts';
 import { showQueue } from '#app/_flows/show-queue.ts';
 import { listCardIssues } from '#db/cards.ts';
 import { isLotPhMeasured } from '#db/jar-facts.ts';
@@ -16,7 +18,7 @@ import { findOrder, insertOrderHold, orderStage } from '#db/orders.ts';
 import { listStationScales } from '#db/stations.ts';
 import { insertStop } from '#db/stops.ts';
 import { phX100 } from '#lib/units/chemistry.ts';
-import { massDifferenceUg } from '#lib/units/mass.ts';
+import { massDifferenceUg, massUg } from '#lib/units/mass.ts';
 import type { LocalDay } from '#lib/units/time.ts';
 import { addDays } from '#lib/units/time.ts';
 import { ACID_JAR, aKey, benchOrder, doStep, mixUntil, orderJar } from '#test/support/a-bench-order.ts';
@@ -190,6 +192,36 @@ describe('the card when an order is taken on', () => {
     expect(claim(flow, orderId)).toEqual({ ok: false, refusal: { kind: 'cannot-make', findings: ['no-scale'] } });
     expect(seqOf(shop)).toBe(before);
     took(claim(shop.as('mixer'), orderId));
+  });
+
+  test('a scale that is worse than its profile is taken for what it is, and none for better', () => {
+    const shop = aShop();
+    const { stationId } = took(openStation(shop.asNobody(), { kind: 'bench', code: 'B2', name: 'Bench 2' }));
+    const bind = (code: string, own: readonly [number, number, number]) =>
+      bindScale(shop.asNobody(), {
+        stationId,
+        profileId: 'bench-centigram',
+        code,
+        stricterStepUg: massUg(own[0]),
+        stricterRepeatabilityUg: massUg(own[1]),
+        stricterCapacityUg: massUg(own[2]),
+      });
+    bind('WORSE', [50_000, 20_000, 200_000_000]);
+    bind('BETTER', [1_000, 500, 2_000_000_000]);
+    const { book } = shop.db.read((tx) => editionInForce(tx, shop.asNobody())) ?? expect.fail('no edition');
+    const { bench } = shop.db.read((tx) => readShopStand(tx, shop.asNobody(), book, stationId));
+    const own = ({ stepUg, repeatabilityUg, capacityUg }: { stepUg: number; repeatabilityUg: number; capacityUg: number }) => [
+      stepUg,
+      repeatabilityUg,
+      capacityUg,
+    ];
+    const profile = own(book.scaleProfiles.get('bench-centigram') ?? expect.fail('no profile'));
+    expect(new Map(bench?.scales.map((scale) => [scale.code, own(scale)]))).toEqual(
+      new Map([
+        ['WORSE', [50_000, 20_000, 200_000_000]],
+        ['BETTER', profile],
+      ]),
+    );
   });
 
   test('another lot takes the place of a stopped one', () => {

@@ -138,6 +138,14 @@ describe('two people lift', () => {
     expect(placeStop(shop.as('mixer'), { subjectKind: 'shade', subjectId: 'fern-bank', reason }).ok).toBe(true);
   });
 
+  test('whoever is locked out is no second person, even with the right password, and is on record', () => {
+    const shop = aShop();
+    const flow = shop.as('formulator');
+    const attempt = beginSignIn(flow, 'manager');
+    expect(admitSecond(flow, { ...attempt, isLocked: true }, true)).toEqual({ ok: false, refusal: { kind: 'second-locked' } });
+    expect(shop.sqlite.prepare('SELECT outcome FROM auth_attempt ORDER BY at_ms DESC LIMIT 1').pluck().get()).toBe('locked');
+  });
+
   test('the same person twice, or a mixer, is no second person here', () => {
     const shop = aShop();
     const flow = shop.as('formulator');
