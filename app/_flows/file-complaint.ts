@@ -4,7 +4,7 @@ import { findJar } from '#db/jars.ts';
 import type { COMPLAINT_KINDS, COMPLAINT_STEPS, SERIOUSNESS } from '#db/schema-afterwards.ts';
 import type { Result } from '#lib/base/result.ts';
 import { accept, refuse } from '#lib/base/result.ts';
-import { parseBatchCode } from '#lib/label/batch-code.ts';
+import { batchCode, parseBatchCode } from '#lib/label/batch-code.ts';
 import type { Flow } from './flow.ts';
 import { record, staffOf, stampOf } from './flow.ts';
 
@@ -22,8 +22,9 @@ export type ComplaintRefusal = { readonly kind: 'no-jar-code' | 'no-such-jar' };
 
 /** The ledger names jar, kind and seriousness, never what was said or by whom. */
 export function fileComplaint(flow: Flow, asked: ComplaintAsked): Result<{ readonly complaintId: string }, ComplaintRefusal> {
-  const jarCode = asked.jarCode.replace(/[\s-]/g, '').toUpperCase();
-  if (!parseBatchCode(jarCode).ok) return refuse({ kind: 'no-jar-code' });
+  const typed = parseBatchCode(asked.jarCode);
+  if (!typed.ok) return refuse({ kind: 'no-jar-code' });
+  const jarCode = batchCode(typed.value);
   return flow.db.write((tx) => {
     if (!findJar(tx, jarCode)) return refuse({ kind: 'no-such-jar' } as const);
     const { kind, seriousness, said, contact } = asked;

@@ -4,12 +4,11 @@ import type { Reading, ShopDb, Writing } from '#db/connection.ts';
 import type { LedgerRow, Stamp } from '#db/ledger.ts';
 import { appendLedger } from '#db/ledger.ts';
 import type { Role } from '#db/schema-people.ts';
-import { localDaysOf } from '#db/shop.ts';
+import { stampIn } from '#db/shop.ts';
 import type { Json } from '#lib/base/canonical-json.ts';
 import { invariant } from '#lib/base/invariant.ts';
 import type { Book } from '#lib/rulebook/book.ts';
 import type { InstantMs, LocalDay } from '#lib/units/time.ts';
-import { isoWeek } from '#lib/units/time.ts';
 import type { Permitted } from '#lib/variants/permitted.ts';
 
 /** For whom a flow runs. Nobody: the shop itself (start-up, closing of the day). */
@@ -38,10 +37,7 @@ export interface Flow {
 }
 
 /** The instant with the shop's local day and week, computed once. */
-export function stampOf(tx: Reading, now: InstantMs): Stamp {
-  const localDay = localDaysOf(tx)(now);
-  return { atMs: now, localDay, isoWeek: isoWeek(localDay) };
-}
+export const stampOf = (tx: Reading, now: InstantMs): Stamp => stampIn(tx, now);
 
 /** Writes a fact to the ledger in the same transaction as the fact itself. */
 export function record(

@@ -3,7 +3,7 @@ import type { Complaint, ComplaintStep } from '#db/complaints.ts';
 import { findComplaint, listComplaintSteps, listComplaints } from '#db/complaints.ts';
 import { findOrderByJar } from '#db/orders.ts';
 import { listAccounts } from '#db/people.ts';
-import { addDays, isoWeek as isoWeekOf } from '#lib/units/time.ts';
+import { addDays, isoWeek } from '#lib/units/time.ts';
 import { editionByHash } from './edition-in-force.ts';
 import type { Flow } from './flow.ts';
 import { stampOf } from './flow.ts';
@@ -27,7 +27,7 @@ export function showComplaints(flow: Flow): readonly ComplaintRow[] {
     const { localDay } = stampOf(tx, flow.now);
     const people = new Map(listAccounts(tx).map((account) => [account.id, account.name]));
     const person = (id: string): string => people.get(id) ?? id;
-    const range = { fromWeek: isoWeekOf(addDays(localDay, -DAYS_SHOWN)), toWeek: isoWeekOf(localDay) };
+    const range = { fromWeek: isoWeek(addDays(localDay, -DAYS_SHOWN)), toWeek: isoWeek(localDay) };
     return [...listComplaints(tx, range)].reverse().map((complaint) => {
       const about = findComplaint(tx, complaint.id)?.person ?? null;
       const order = findOrderByJar(tx, complaint.jarCode)?.order;

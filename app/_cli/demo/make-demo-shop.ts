@@ -12,12 +12,11 @@ import { hashPassword } from '#app/_server/password.ts';
 import type { Services } from '#app/_server/services.ts';
 import { toFlow } from '#app/_server/to-flow.ts';
 import { invariant } from '#lib/base/invariant.ts';
-import type { Result } from '#lib/base/result.ts';
 import type { Rulebook } from '#lib/rulebook/rulebook.ts';
 import type { LocalDay } from '#lib/units/time.ts';
 import { addDays, instantMs, localDayIn } from '#lib/units/time.ts';
 import type { Stage } from './history/stage.ts';
-import { as as actAs } from './history/stage.ts';
+import { as as actAs, DEMO_ZONE, went } from './history/stage.ts';
 import { PAST_DAYS, tellPast } from './history/tell-past.ts';
 import { DEMO_PEOPLE } from './people.data.ts';
 import { demoRulebook } from './rulebook/demo-rulebook.ts';
@@ -29,7 +28,7 @@ const DEMO_SEALING_SECRET = 'demonstration-'.repeat(3);
 export const DEMO_SHOP = {
   shopCode: 'ML',
   name: 'Marlpit Lane',
-  zone: 'Europe/London',
+  zone: DEMO_ZONE,
   sealingSecret: DEMO_SEALING_SECRET,
   isDemo: true,
   notice: 'Invented for the demonstration',
@@ -63,7 +62,7 @@ export async function makeDemoShop(services: Services, contents: DemoContents = 
   const founded = shelf.kind === 'past' ? instantMs(Date.parse(`${firstDay}T07:00:00Z`)) : now;
   const as: As = (actor) => toFlow({ services, now: founded, newId: services.newId, actor });
   const nobody = as({ kind: 'nobody' });
-  took(
+  went(
     services.db.write((tx) => insertShop(tx, nobody, DEMO_SHOP)),
     'the shop is founded',
   );
@@ -96,15 +95,10 @@ export async function makeDemoShop(services: Services, contents: DemoContents = 
   await tellPast({ services, firstDay, today, now, rulebook, accountId, benchId, backBenchId, publishAgain });
 }
 
-function took<T>(step: Result<T, unknown>, what: string): T {
-  invariant(step.ok, `the demonstration broke where ${what}: ${JSON.stringify(step.ok ? null : step.refusal)}`);
-  return step.value;
-}
-
 async function openPeople(flow: Flow): Promise<ReadonlyMap<string, string>> {
   const ids = new Map<string, string>();
   for (const { password, ...person } of DEMO_PEOPLE) {
-    const { accountId } = took(
+    const { accountId } = went(
       openAccount(flow, { ...person, secretHash: await hashPassword(password) }),
       `${person.code} gets an account`,
     );
@@ -114,13 +108,13 @@ async function openPeople(flow: Flow): Promise<ReadonlyMap<string, string>> {
 }
 
 function openPlaces(flow: Flow): { readonly benchId: string } {
-  took(openStation(flow, { kind: 'kiosk', code: 'CN', name: 'Counter North' }), 'Counter North opens');
-  took(openStation(flow, { kind: 'kiosk', code: 'CS', name: 'Counter South' }), 'Counter South opens');
+  went(openStation(flow, { kind: 'kiosk', code: 'CN', name: 'Counter North' }), 'Counter North opens');
+  went(openStation(flow, { kind: 'kiosk', code: 'CS', name: 'Counter South' }), 'Counter South opens');
   return { benchId: openBench(flow, 1, 'Bench') };
 }
 
 function openBench(flow: Flow, no: number, name: string): string {
-  const { stationId } = took(openStation(flow, { kind: 'bench', code: `B${no}`, name }), `${name} opens`);
+  const { stationId } = went(openStation(flow, { kind: 'bench', code: `B${no}`, name }), `${name} opens`);
   const asProfiled = { stationId, stricterStepUg: null, stricterRepeatabilityUg: null, stricterCapacityUg: null };
   bindScale(flow, { ...asProfiled, profileId: 'bench-centigram', code: `CG-${no}` });
   bindScale(flow, { ...asProfiled, profileId: 'bench-milligram', code: `MG-${no}` });
@@ -139,7 +133,7 @@ interface NewEdition {
 
 async function publish({ services, rulebook, author, approver, revisionNo, lookedAt }: NewEdition): Promise<void> {
   const parentRevisionNo = revisionNo === 1 ? null : revisionNo - 1;
-  took(importDraft(author, { parentRevisionNo, rulebook }), 'the draft is imported');
+  went(importDraft(author, { parentRevisionNo, rulebook }), 'the draft is imported');
   const draft = draftToCount(approver);
   invariant(draft, 'the draft was just imported');
   const count = await services.runJob('count-variants', { document: draft.document, day: draft.day });
@@ -151,13 +145,13 @@ async function publish({ services, rulebook, author, approver, revisionNo, looke
     reason: revisionNo === 1 ? 'First edition of the demonstration' : 'After four months: one level withdrawn, one pair limited, one price',
     effectiveAtMs: null,
   };
-  took(publishEdition(approver, order), 'the edition is published');
+  went(publishEdition(approver, order), 'the edition is published');
 }
 
 /** Everything the rulebook works with stands on the shelf, received, checked and released. */
 function stockShelves(flow: Flow, lots: readonly NewLot[]): void {
   for (const lot of lots) {
-    const { lotId } = took(receiveLot(flow, lot), `lot ${lot.code} comes in`);
-    took(decideLot(flow, { lotId, kind: 'released', reason: 'Certificate checked' }), `lot ${lot.code} is released`);
+    const { lotId } = went(receiveLot(flow, lot), `lot ${lot.code} comes in`);
+    went(decideLot(flow, { lotId, kind: 'released', reason: 'Certificate checked' }), `lot ${lot.code} is released`);
   }
 }

@@ -12,7 +12,7 @@ import type { LocalDay } from '#lib/units/time.ts';
 import { daysBetween, localDayIn } from '#lib/units/time.ts';
 import { ask } from './mixer.ts';
 import type { Cast, Stage } from './stage.ts';
-import { as, went } from './stage.ts';
+import { as, DEMO_ZONE, went } from './stage.ts';
 
 export interface Fetched {
   readonly jarCode: string;
@@ -29,7 +29,7 @@ export function handOver(stage: Stage): readonly Fetched[] {
   return ready.flatMap(({ orderId, placedAtMs }): readonly Fetched[] => {
     const jarCode = services.db.read((tx) => findOrder(tx, orderId)?.jar?.batchCode);
     if (jarCode === undefined) return [];
-    const age = daysBetween(localDayIn('Europe/London', placedAtMs), day);
+    const age = daysBetween(localDayIn(DEMO_ZONE, placedAtMs), day);
     if (age > NEVER_FETCHED_AFTER_DAYS) {
       went(closeOrder(as(stage, 'mixer'), { ...ask(stage, orderId), reason: 'Never fetched' }), 'a jar is given up');
       return [];

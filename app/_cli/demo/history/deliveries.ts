@@ -12,7 +12,7 @@ import { addDays, daysBetween, localDaysIn } from '#lib/units/time.ts';
 import type { BenchLot } from '#lib/weighing/allocate-lots.ts';
 import { lastDayOf } from '#lib/weighing/allocate-lots.ts';
 import type { Stage } from './stage.ts';
-import { as, went } from './stage.ts';
+import { as, DEMO_ZONE, went } from './stage.ts';
 
 interface Ware {
   readonly kind: NewLot['kind'];
@@ -26,7 +26,7 @@ interface Ware {
   readonly certificateItems: readonly string[];
 }
 
-const DAY_OF = localDaysIn('Europe/London');
+const DAY_OF = localDaysIn(DEMO_ZONE);
 
 /** A delivery is on the shelf this long before the old one is used up. */
 const AHEAD_DAYS = 8;

@@ -8,6 +8,9 @@ import type { InstantMs, LocalDay } from '#lib/units/time.ts';
 import { instantMs } from '#lib/units/time.ts';
 import type { Dice } from './dice.ts';
 
+/** The zone that the demonstration lives in. */
+export const DEMO_ZONE = 'Europe/London';
+
 export type Cast = 'formulator' | 'formulator2' | 'mixer' | 'checker' | 'manager';
 
 /** Time at the bench: it only goes forward. */
@@ -69,6 +72,6 @@ export function clockUpTo(now: InstantMs, isToday: (at: InstantMs) => boolean): 
 
 /** The value of a step that must go well. Throws a Fault with the refusal where it does not. */
 export function went<T>(step: Result<T, unknown>, what: string): T {
-  invariant(step.ok, `the demonstration's past broke where ${what}: ${JSON.stringify(step.ok ? null : step.refusal)}`);
+  invariant(step.ok, `the demonstration broke where ${what}: ${JSON.stringify(step.ok ? null : step.refusal)}`);
   return step.value;
 }

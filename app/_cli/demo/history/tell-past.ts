@@ -19,7 +19,7 @@ import { makeDice } from './dice.ts';
 import { callOff, leaveOnHold, plain, WAYS, WAYS_OF_PH } from './mishaps.ts';
 import { benchOrder, claim, makeFit, mixUntil } from './mixer.ts';
 import type { Stage } from './stage.ts';
-import { as, clockOf, clockUpTo } from './stage.ts';
+import { as, clockOf, clockUpTo, DEMO_ZONE } from './stage.ts';
 import type { Told } from './stories.ts';
 import { STORIES } from './stories.ts';
 
@@ -80,11 +80,7 @@ export async function tellPast(past: Past): Promise<void> {
     complainNow(stage, fetched);
     if (day === lastOpen) jarToFetch(stage);
   }
-  thisMorning(
-    { ...common, day: today, clock: clockUpTo(past.now, (at) => localDayIn('Europe/London', at) === today) },
-    book,
-    past.backBenchId,
-  );
+  thisMorning({ ...common, day: today, clock: clockUpTo(past.now, (at) => localDayIn(DEMO_ZONE, at) === today) }, book, past.backBenchId);
 }
 
 function openUp(stage: Stage, book: Book): void {
