@@ -8,7 +8,7 @@ import { canonicalJson } from '#lib/base/canonical-json.ts';
 import type { Finding } from '#lib/base/finding.ts';
 import type { Result } from '#lib/base/result.ts';
 import { accept, refuse } from '#lib/base/result.ts';
-import { baseShiftX100 } from '#lib/chemistry/base-shift.ts';
+import { baseShiftX100 } from '#lib/chemistry/jar-ph.ts';
 import { compose } from '#lib/composition/compose.ts';
 import { parseBatchCode } from '#lib/label/batch-code.ts';
 import { labelFit } from '#lib/label/label-fit.ts';

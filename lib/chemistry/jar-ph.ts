@@ -8,6 +8,7 @@ import type { Ph, PhX100 } from '../units/chemistry.ts';
 import { ph, phX100 } from '../units/chemistry.ts';
 import type { NeedPoints } from './acidity-table.ts';
 import { pointAt, TABLE_END_X100, TABLE_POINTS, TABLE_START_X100, TABLE_STEP_X100 } from './acidity-table.ts';
+import { basePoints } from './base-points.ts';
 import type { JarNeeds } from './need.ts';
 import { jarNeeds, needAt, needErrorAt } from './need.ts';
 
@@ -73,6 +74,13 @@ export function shownPhX100(jarPh: JarPh): number | null {
   if (jarPh.kind === 'measured') return jarPh.phX100;
   const predicted = rootOfNeeds(jarPh.needs);
   return predicted.kind === 'within' ? Math.round((predicted.lowest + predicted.highest) * 50) : null;
+}
+
+/** How far a measured base lies from the approved one, in hundredths; null where the approved one's own pH lies outside its table. */
+export function baseShiftX100(book: Book, measured: PhX100): number | null {
+  const needs: JarNeeds = { kind: 'known', points: basePoints(book, 0), stocks: [], errorMinUmolPerKg: 0n };
+  const approvedX100 = shownPhX100({ kind: 'predicted', needs, errorX100: 0 });
+  return approvedX100 === null ? null : measured - approvedX100;
 }
 
 /** Does the jar hold one end of a window? "unknown": the tables cannot tell. */

@@ -8,7 +8,7 @@ import type { Part } from '../units/share.ts';
 import { WHOLE_PPM } from '../units/share.ts';
 import type { NeedPoints } from './acidity-table.ts';
 import { addScaled, NO_NEED, needX50, TABLE_STEP_X100 } from './acidity-table.ts';
-import { basePoints } from './base-shift.ts';
+import { basePoints } from './base-points.ts';
 
 const PPM = BigInt(WHOLE_PPM);
 

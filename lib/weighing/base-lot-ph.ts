@@ -1,8 +1,7 @@
 // Check 15 for the base: a lot of cream whose own pH, as it came in, would carry this jar out of its window.
 import type { Finding } from '../base/finding.ts';
 import { finding } from '../base/finding.ts';
-import { baseShiftX100 } from '../chemistry/base-shift.ts';
-import { predictedJarPh } from '../chemistry/jar-ph.ts';
+import { baseShiftX100, predictedJarPh } from '../chemistry/jar-ph.ts';
 import { checkPh } from '../chemistry/ph-check.ts';
 import { composePlan } from '../composition/compose.ts';
 import type { Book } from '../rulebook/book.ts';

@@ -1,7 +1,7 @@
 // A lot of base cream that came in with another pH: the jar is judged with that lot, and a lot that does not suit is left standing.
 import { describe, expect, it } from 'vitest';
-import { basePoints, baseShiftX100 } from '#lib/chemistry/base-shift.ts';
-import { predictedJarPh, shownPhX100 } from '#lib/chemistry/jar-ph.ts';
+import { basePoints } from '#lib/chemistry/base-points.ts';
+import { baseShiftX100, predictedJarPh, shownPhX100 } from '#lib/chemistry/jar-ph.ts';
 import { composePlan } from '#lib/composition/compose.ts';
 import { phX100 } from '#lib/units/chemistry.ts';
 import { judgeVariant, judgeWeighed } from '#lib/verdict/judge.ts';

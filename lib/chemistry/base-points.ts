@@ -1,6 +1,5 @@
 // A base lot that came in with another pH than the approved one: its whole need table lies further along the pH axis by the difference.
 import type { Book } from '../rulebook/book.ts';
-import type { PhX100 } from '../units/chemistry.ts';
 import { WHOLE_PPM } from '../units/share.ts';
 import type { NeedPoints } from './acidity-table.ts';
 import { needX50, TABLE_END_X100, TABLE_POINTS, TABLE_START_X100, TABLE_STEP_X100 } from './acidity-table.ts';
@@ -19,15 +18,4 @@ export function basePoints(book: Book, shiftX100: number): NeedPoints {
     const asked = Math.min(TABLE_END_X100, Math.max(TABLE_START_X100, atX100));
     return needX50(points, asked) * (GRAIN / BigInt(TABLE_STEP_X100));
   });
-}
-
-/** How far a measured base lies from the approved one, in hundredths; null where the approved one's own pH lies outside its table. */
-export function baseShiftX100(book: Book, measured: PhX100): number | null {
-  const points = book.rulebook.base.acidity.umolPerKg;
-  const first = points.findIndex((value) => value >= 0);
-  const [high] = first < 0 ? [] : points.slice(first, first + 1);
-  const low = points[first - 1];
-  if (high === undefined || (low === undefined && high > 0)) return null;
-  const past = low === undefined || high === 0 ? 0 : (TABLE_STEP_X100 * high) / (high - low);
-  return measured - Math.round(TABLE_START_X100 + TABLE_STEP_X100 * first - past);
 }
